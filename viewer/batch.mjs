@@ -17,7 +17,7 @@ const OPERATIONS = {
 export function answer(request) {
   const operation = OPERATIONS[request?.op];
   if (operation === undefined) throw new Error(`operation ${request?.op} is not known`);
-  return operation(readNetlist(request.netlist), request);
+  return operation(readNetlist(request.netlist, request.readings), request);
 }
 
 /** @param {string} line @returns {string} */

@@ -48,7 +48,9 @@ export class Atoms {
       case 'live': return { key, net: panel.net(json.live) };
       case 'runs': return { key, load: panel.load(json.runs), bit: turnBit(json.turns ?? 'any') };
       case 'short': return { key, supply: panel.supply(json.short) };
-      default: return { key };
+      default:
+        if (json.quiet !== true) throw new Error(`not a guard: ${JSON.stringify(json)}`);
+        return { key };
     }
   }
 }
