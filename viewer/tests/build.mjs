@@ -58,8 +58,9 @@ export const failure = (name, cls, when = true) => ({
   name, device: name, kind: 'failure', class: cls, values: ['no', 'yes'], rest: 'no', moves: [{ from: 'no', to: 'yes', by: 'failure', when }],
 });
 
-/** @param {any} parts nets are gathered from what is named */
-export function netlist(parts) {
+/** @param {any} given nets are gathered from what is named; the parts are copied, so a test may change them */
+export function netlist(given) {
+  const parts = structuredClone(given);
   const nets = new Set(['PE']), supplies = [...(parts.supplies ?? []), ...(parts.converters ?? []).map(c => c.output)];
   for (const s of supplies) for (const c of s.conductors) nets.add(c.net);
   for (const e of parts.elements ?? []) nets.add(e.a).add(e.b);
