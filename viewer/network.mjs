@@ -37,13 +37,13 @@ export class Atoms {
     const { panel } = this, nets = list => list.map(name => panel.net(name));
     switch (key) {
       case 'energised': {
-        const [a, b] = nets(json.energised), loose = json.grade === 'loose';
+        const [a, b] = nets(json.energised), loose = gradeOf(json, 'solid', ['solid', 'loose']) === 'loose';
         return { key, a, b, loose, within: band(json.volts), test: loose ? this.tests.push([a, b]) - 1 : -1 };
       }
       case 'carries': return { key, element: panel.element(json.carries) };
       case 'closed': return { key, element: panel.element(json.closed) };
-      case 'fed': return { key, nets: nets(json.fed), order: json.order ?? 'any', grade: json.grade ?? 'solid' };
-      case 'single': return { key, nets: nets(json.single), grade: json.grade ?? 'load' };
+      case 'fed': return { key, nets: nets(json.fed), order: json.order ?? 'any', grade: gradeOf(json, 'solid', GRADES) };
+      case 'single': return { key, nets: nets(json.single), grade: gradeOf(json, 'load', GRADES) };
       case 'joined': return { key, nets: nets(json.joined) };
       case 'live': return { key, net: panel.net(json.live) };
       case 'runs': return { key, load: panel.load(json.runs), bit: turnBit(json.turns ?? 'any') };
@@ -53,6 +53,15 @@ export class Atoms {
         return { key };
     }
   }
+}
+
+const GRADES = ['solid', 'load', 'loose'];
+
+/** Reading: energised and fed are solid when nothing is said, single goes by load reach. */
+function gradeOf(json, usual, known) {
+  const grade = json.grade ?? usual;
+  if (!known.includes(grade)) throw new Error(`grade ${grade} is not known here`);
+  return grade;
 }
 
 const turnBit = turns => turns === 'forward' ? RUNS_FORWARD : turns === 'reverse' ? RUNS_REVERSE : RUNS;

@@ -54,7 +54,10 @@ function distinctNetworks(panel) {
   return [...found.values()];
 }
 
-/** Decides whether targets can be live with some pole elements taken out and some stores discharged. */
+/**
+ * Decides whether targets can be live with some pole elements taken out and some stores discharged. Reading: the
+ * isolators' own variables are as free as every other, so an auxiliary contact of an open isolator may stand either way.
+ */
 class Isolation {
   constructor(panel, targets) {
     this.panel = panel;
@@ -171,7 +174,10 @@ function limit(space) {
   if (space.urgent.time > REACH_LIMIT) throw new Error(`more than ${REACH_LIMIT} states`);
 }
 
-/** In every assignment that satisfies the condition, reachable or not, all terminals are dead. */
+/**
+ * In every assignment that satisfies the condition, reachable or not, all terminals are dead. Reading: vacuous when no
+ * assignment with these freedoms satisfies it.
+ */
 function judgeDead(panel, intent) {
   const atoms = new Atoms(panel), condition = atoms.expression(intent.when ?? true);
   if (atoms.index.has(JSON.stringify({ quiet: true }))) throw new Error('"quiet" has no meaning outside the reachable states');
