@@ -90,7 +90,7 @@ export class Network {
     this.sources = new Sources(panel);
     this.reach = new Reach(this.graph, this.sources);
     this.carries = new Carries(this.graph, this.sources, atoms.tests);
-    this.shorts = new Shorts(this.graph, this.sources, this.reach);
+    this.shorts = new Shorts(this.graph, this.sources, this.reach, this.carries);
     this.loads = new Loads(this.graph, this.sources);
     this.truth = new Uint8Array(atoms.list.length);
     this.scratch = new Uint8Array(panel.nets.length);
