@@ -32,6 +32,9 @@ public sealed record Netlist
     public IReadOnlyList<Load> Loads { get; init; } = [];
     public IReadOnlyList<Constraint> Constraints { get; init; } = [];
 
+    /// <summary>Devices declared to belong together: reversing, speed or change-over pairs.</summary>
+    public IReadOnlyList<DevicePair> Pairs { get; init; } = [];
+
     /// <summary>Terminals and named nodes by their notation, such as "Q1:1".</summary>
     public IReadOnlyList<Point> Points { get; init; } = [];
     public IReadOnlyList<Intent> Intents { get; init; } = [];
@@ -296,6 +299,10 @@ public readonly record struct NetPair(string A, string B);
 /// <param name="Kind">"mechanical", "key" or "mirror".</param>
 /// <param name="Holds">Over variables; a move whose result makes it false does not exist.</param>
 public sealed record Constraint(string Name, string Kind, Expression Holds);
+
+/// <param name="Kind">"reversing", "speed" or "change-over".</param>
+/// <param name="Devices">Their tags.</param>
+public sealed record DevicePair(string Kind, IReadOnlyList<string> Devices);
 
 public sealed record Point(string Name, string Net, string? Device, string? Place);
 
