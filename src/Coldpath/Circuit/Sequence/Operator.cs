@@ -31,23 +31,24 @@ public sealed class Operator
     public Operated Settle(State state) => Settle(null, [], state, raced: false);
 
     /// <summary>
-    /// Brings a variable to a value by its own moves, over the values between if need be, settling after each.
+    /// Brings a variable to a value by its own moves, over the values between if need be, settling after each. A
+    /// refused operation leaves the state as it was.
     /// </summary>
     public Operated Operate(State state, Operation operation)
     {
         if (Find(operation) is not var (variable, target))
             return new(operation, [], state, Refusal.Unknown);
-        var route = new Route(transitions, space.Variables[variable].Values.Count, variable, [target]);
+        var route = new Route(transitions, variable, space.Variables[variable].Values.Count, [target]);
         var done = Settle(operation, [], state, raced: false);
         while (done.State[variable] != target)
         {
             var (move, refusal) = Next(done.State, route);
             if (move is null)
-                return done with { Refusal = refusal };
+                return new(operation, [], state, refusal);
 
             done = Settle(operation, [.. done.Steps, Made(move, done.State)], done.Raced);
             if (route.From(done.State[variable]) > route.From(move.To))
-                return done with { Refusal = Refusal.Undone };
+                return new(operation, [], state, Refusal.Undone);
         }
         return done;
     }
