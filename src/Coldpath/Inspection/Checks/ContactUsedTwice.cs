@@ -21,13 +21,12 @@ public sealed class ContactUsedTwice : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var (contact, device, again, first) in e.ContactsUsedTwice)
-             yield return e.Report(this, [device])
-                 .On(again)
-                 .Related(first, "first used here")
-                 .Says($"contact {contact} is used twice")
-                 .Finding;
-     }
+    {
+        foreach (var (contact, device, again, first) in e.ContactsUsedTwice)
+            yield return e.Report(this, [device])
+                .On(again)
+                .Related(first, "first used here")
+                .Says($"contact {contact} is used twice")
+                .Finding;
+    }
 }

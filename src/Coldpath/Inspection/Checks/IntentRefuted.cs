@@ -21,13 +21,12 @@ public sealed class IntentRefuted : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var verdict in e.Intents.Where(v => v.Refuted))
-             yield return e.Report(this, e.DevicesOf(verdict.Intent))
-                 .On(verdict.Intent)
-                 .Says($"not so: {e.Sentence(verdict.Intent)}")
-                 .Telling(verdict)
-                 .Finding;
-     }
+    {
+        foreach (var verdict in e.Intents.Where(v => v.Refuted))
+            yield return e.Report(this, e.DevicesOf(verdict.Intent))
+                .On(verdict.Intent)
+                .Says($"not so: {e.Sentence(verdict.Intent)}")
+                .Telling(verdict)
+                .Finding;
+    }
 }

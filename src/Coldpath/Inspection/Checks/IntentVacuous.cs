@@ -21,12 +21,11 @@ public sealed class IntentVacuous : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var verdict in e.Intents.Where(v => v.Vacuous))
-             yield return e.Report(this, e.DevicesOf(verdict.Intent))
-                 .On(verdict.Intent)
-                 .Says($"never put to the test: {e.Sentence(verdict.Intent)}")
-                 .Finding;
-     }
+    {
+        foreach (var verdict in e.Intents.Where(v => v.Vacuous))
+            yield return e.Report(this, e.DevicesOf(verdict.Intent))
+                .On(verdict.Intent)
+                .Says($"never put to the test: {e.Sentence(verdict.Intent)}")
+                .Finding;
+    }
 }

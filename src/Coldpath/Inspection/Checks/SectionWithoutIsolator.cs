@@ -21,13 +21,12 @@ public sealed class SectionWithoutIsolator : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var section in e.SectionsWithout(isolators: true, anyDevice: true))
-             yield return e.Report(this, section.Devices)
-                 .At(section.Points)
-                 .Says($"nothing can be opened that makes {e.List(section.Devices)} dead")
-                 .After(section.States)
-                 .Finding;
-     }
+    {
+        foreach (var section in e.SectionsWithout(isolators: true, anyDevice: true))
+            yield return e.Report(this, section.Devices)
+                .At(section.Points)
+                .Says($"nothing can be opened that makes {e.List(section.Devices)} dead")
+                .After(section.States)
+                .Finding;
+    }
 }

@@ -21,12 +21,11 @@ public sealed class UnconnectedPole : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var (device, terminals) in e.UnconnectedTerminals)
-             yield return e.Report(this, [device])
-                 .At(terminals)
-                 .Says($"{e.List(terminals)} {(terminals.Count == 1 ? "is" : "are")} not connected")
-                 .Finding;
-     }
+    {
+        foreach (var (device, terminals) in e.UnconnectedTerminals)
+            yield return e.Report(this, [device])
+                .At(terminals)
+                .Says($"{e.List(terminals)} {(terminals.Count == 1 ? "is" : "are")} not connected")
+                .Finding;
+    }
 }
