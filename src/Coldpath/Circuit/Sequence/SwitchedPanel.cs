@@ -57,12 +57,20 @@ internal sealed class SwitchedPanel
     /// <summary>This conductor is broken, all others whole; only where breaking was asked for.</summary>
     public Diagram IsBroken(string conductor) => Space.Is(Broken, conductor);
 
+    /// <summary>What is taken out neither conducts nor leaks.</summary>
     private static Element Switched(Element element, IEnumerable<IsolationAct> acts, bool breaking)
     {
-        var inPlace = acts.Select(NotDone).Prepend(element.Closed);
+        var inPlace = acts.Select(NotDone).ToList();
         if (breaking && element.Type == ElementType.Conductor)
-            inPlace = inPlace.Append(new Not(new VariableIs(Broken, element.Id)));
-        return element with { Closed = Expression.AllOf(inPlace) };
+            inPlace.Add(new Not(new VariableIs(Broken, element.Id)));
+        var leaks =
+            element.Leaks
+            ?? (element.Type == ElementType.Semiconductor ? Expression.Negate(element.Closed) : null);
+        return element with
+        {
+            Closed = Expression.AllOf([element.Closed, .. inPlace]),
+            Leaks = leaks is null ? null : Expression.AllOf([leaks, .. inPlace]),
+        };
     }
 
     private static Expression NotDone(IsolationAct act) => new VariableIs(Switch(act), "no");
