@@ -33,12 +33,21 @@ public class AgainstInterpreterTests(ITestOutputHelper output)
             var item = difference.Split(' ')[0];
             bool Shows(Netlist n)
             {
-                try { return Differences(n).Any(d => d.StartsWith(item, StringComparison.Ordinal)); }
-                catch (Exception e) when (e is ArgumentException or InvalidOperationException or KeyNotFoundException) { return false; }
+                try
+                {
+                    return Differences(n).Any(d => d.StartsWith(item, StringComparison.Ordinal));
+                }
+                catch (Exception e)
+                    when (e is ArgumentException or InvalidOperationException or KeyNotFoundException)
+                {
+                    return false;
+                }
             }
             var smallest = Shrinking.Smallest(netlist, Shows);
             seen.Add($"panel {number}");
-            output.WriteLine($"panel {number}: {string.Join("\n  ", Differences(smallest).Take(3))}\n{NetlistJson.ToText(smallest)}");
+            output.WriteLine(
+                $"panel {number}: {string.Join("\n  ", Differences(smallest).Take(3))}\n{NetlistJson.ToText(smallest)}"
+            );
         }
     }
 }

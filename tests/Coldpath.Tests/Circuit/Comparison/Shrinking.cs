@@ -13,7 +13,8 @@ internal static class Shrinking
     }
 
     private static IEnumerable<Netlist> Smaller(Netlist n) =>
-        n.Variables.SelectMany(v => v.Values.Select(value => Fixed(n, v, value)))
+        n
+            .Variables.SelectMany(v => v.Values.Select(value => Fixed(n, v, value)))
             .Concat(n.Elements.Select(e => WithoutElement(n, e)))
             .Concat(Without(n.Converters).Select(list => n with { Converters = list }))
             .Concat(Without(n.Couplings).Select(list => n with { Couplings = list }))
@@ -23,12 +24,23 @@ internal static class Shrinking
             .Concat(Without(n.Constraints).Select(list => n with { Constraints = list }))
             .Concat(Without(n.Powered).Select(list => n with { Powered = list }))
             .Concat(Without(n.Points).Select(list => n with { Points = list }))
-            .Concat(n.Elements.Where(e => e.Type == ElementType.Conductor && IsTrue(e.Closed)).Select(e => Joined(n, e)))
-            .Concat(n.Elements.Where(e => !IsTrue(e.Closed)).Select(e => WithElement(n, e, e with { Closed = Expression.True })))
+            .Concat(
+                n.Elements.Where(e => e.Type == ElementType.Conductor && IsTrue(e.Closed))
+                    .Select(e => Joined(n, e))
+            )
+            .Concat(
+                n.Elements.Where(e => !IsTrue(e.Closed))
+                    .Select(e => WithElement(n, e, e with { Closed = Expression.True }))
+            )
             .Concat(n.Variables.SelectMany(v => Without(v.Moves).Select(list => WithMoves(n, v, list))))
             .Concat(n.Variables.SelectMany(v => SimplerMoves(v).Select(list => WithMoves(n, v, list))))
-            .Concat(n.Supplies.SelectMany(s => Without(s.Conductors).Select(list => WithConductors(n, s, list))))
-            .Concat(n.Nets.Where(net => net != n.Earth && !IsUsed(n, net)).Select(net => n with { Nets = [.. n.Nets.Where(x => x != net)] }));
+            .Concat(
+                n.Supplies.SelectMany(s => Without(s.Conductors).Select(list => WithConductors(n, s, list)))
+            )
+            .Concat(
+                n.Nets.Where(net => net != n.Earth && !IsUsed(n, net))
+                    .Select(net => n with { Nets = [.. n.Nets.Where(x => x != net)] })
+            );
 
     private static bool IsTrue(Expression e) => e is Constant { Value: true };
 
@@ -46,31 +58,55 @@ internal static class Shrinking
     {
         if (move.When is not Constant)
         {
-            yield return move with { When = Expression.True };
-            yield return move with { When = Expression.False };
+            yield return move with
+            {
+                When = Expression.True,
+            };
+            yield return move with
+            {
+                When = Expression.False,
+            };
         }
         if (move.May is not Constant)
-            yield return move with { May = Expression.False };
+            yield return move with
+            {
+                May = Expression.False,
+            };
     }
 
     private static Netlist WithMoves(Netlist n, Variable v, Move[] moves) =>
-        n with { Variables = [.. n.Variables.Select(x => x == v ? v with { Moves = moves } : x)] };
+        n with
+        {
+            Variables = [.. n.Variables.Select(x => x == v ? v with { Moves = moves } : x)],
+        };
 
     private static Netlist WithConductors(Netlist n, Supply s, SupplyConductor[] conductors) =>
-        n with { Supplies = [.. n.Supplies.Select(x => x == s ? s with { Conductors = conductors } : x)] };
+        n with
+        {
+            Supplies = [.. n.Supplies.Select(x => x == s ? s with { Conductors = conductors } : x)],
+        };
 
     private static Netlist WithElement(Netlist n, Element e, Element changed) =>
-        n with { Elements = [.. n.Elements.Select(x => x == e ? changed : x)] };
+        n with
+        {
+            Elements = [.. n.Elements.Select(x => x == e ? changed : x)],
+        };
 
     private static Netlist WithoutElement(Netlist n, Element e) =>
         Rewritten(
             n with
             {
                 Elements = [.. n.Elements.Where(x => x != e)],
-                Loads = [.. n.Loads.Select(l => l with { Elements = [.. l.Elements.Where(id => id != e.Id)] })],
+                Loads =
+                [
+                    .. n.Loads.Select(l => l with { Elements = [.. l.Elements.Where(id => id != e.Id)] }),
+                ],
                 Devices = [.. n.Devices.Select(d => WithoutElement(d, e.Id))],
             },
-            x => x is Carries c && c.Element == e.Id || x is Closed d && d.Element == e.Id ? Expression.False : x
+            x =>
+                x is Carries c && c.Element == e.Id || x is Closed d && d.Element == e.Id
+                    ? Expression.False
+                    : x
         );
 
     private static NetlistDevice WithoutElement(NetlistDevice d, string id) =>
@@ -78,7 +114,10 @@ internal static class Shrinking
         {
             Isolates = d.Isolates is { } i ? i with { Elements = [.. i.Elements.Where(x => x != id)] } : null,
             Protects = [.. d.Protects.Select(p => p with { Elements = [.. p.Elements.Where(x => x != id)] })],
-            OpensOnShort = [.. d.OpensOnShort.Select(o => o with { Elements = [.. o.Elements.Where(x => x != id)] })],
+            OpensOnShort =
+            [
+                .. d.OpensOnShort.Select(o => o with { Elements = [.. o.Elements.Where(x => x != id)] }),
+            ],
         };
 
     private static Netlist Fixed(Netlist n, Variable v, string value) =>
@@ -89,7 +128,10 @@ internal static class Shrinking
                 Powered = [.. n.Powered.Where(o => o.Variable != v.Name)],
                 Devices = [.. n.Devices.Select(d => WithoutVariable(d, v.Name))],
             },
-            x => x is VariableIs i && i.Variable == v.Name ? (i.Value == value ? Expression.True : Expression.False) : x
+            x =>
+                x is VariableIs i && i.Variable == v.Name
+                    ? (i.Value == value ? Expression.True : Expression.False)
+                    : x
         );
 
     private static NetlistDevice WithoutVariable(NetlistDevice d, string name) =>
@@ -118,11 +160,16 @@ internal static class Shrinking
         return Rewritten(without, x => Renamed(x, Net));
     }
 
-    private static IReadOnlyList<string>[] Renamed(IEnumerable<IReadOnlyList<string>> windings, Func<string, string> net) =>
-        [.. windings.Select(w => (string[])[.. w.Select(net)])];
+    private static IReadOnlyList<string>[] Renamed(
+        IEnumerable<IReadOnlyList<string>> windings,
+        Func<string, string> net
+    ) => [.. windings.Select(w => (string[])[.. w.Select(net)])];
 
     private static Supply Renamed(Supply s, Func<string, string> net) =>
-        s with { Conductors = [.. s.Conductors.Select(c => c with { Net = net(c.Net) })] };
+        s with
+        {
+            Conductors = [.. s.Conductors.Select(c => c with { Net = net(c.Net) })],
+        };
 
     private static Converter Renamed(Converter c, Func<string, string> net) =>
         c with
@@ -140,12 +187,14 @@ internal static class Shrinking
             Terminals = [.. l.Terminals.Select(net)],
             Modes =
             [
-                .. l.Modes.Select(m => m with
-                {
-                    Feed = [.. m.Feed.Select(net)],
-                    Joined = [.. m.Joined.Select(Pair)],
-                    Apart = [.. m.Apart.Select(Pair)],
-                }),
+                .. l.Modes.Select(m =>
+                    m with
+                    {
+                        Feed = [.. m.Feed.Select(net)],
+                        Joined = [.. m.Joined.Select(Pair)],
+                        Apart = [.. m.Apart.Select(Pair)],
+                    }
+                ),
             ],
         };
     }
@@ -163,14 +212,26 @@ internal static class Shrinking
 
     private static bool IsUsed(Netlist n, string net)
     {
-        var used = n.Elements.SelectMany(e => new[] { e.A, e.B })
-            .Concat(n.Supplies.Concat(n.Converters.Select(c => c.Output)).SelectMany(s => s.Conductors).Select(c => c.Net))
+        var used = n
+            .Elements.SelectMany(e => new[] { e.A, e.B })
+            .Concat(
+                n.Supplies.Concat(n.Converters.Select(c => c.Output))
+                    .SelectMany(s => s.Conductors)
+                    .Select(c => c.Net)
+            )
             .Concat(n.Converters.SelectMany(c => c.Inputs.Concat(c.Windings.SelectMany(w => w))))
             .Concat(n.Couplings.SelectMany(c => c.Windings.SelectMany(w => w)))
             .Concat(n.Loads.SelectMany(l => l.Terminals.Concat(l.Modes.SelectMany(m => m.Feed))))
             .Concat(n.Points.Select(p => p.Net));
         var asked = false;
-        Rewritten(n, e => { asked |= Renamed(e, x => x == net ? "?" : x) != e; return e; });
+        Rewritten(
+            n,
+            e =>
+            {
+                asked |= Renamed(e, x => x == net ? "?" : x) != e;
+                return e;
+            }
+        );
         return asked || used.Contains(net);
     }
 
@@ -193,17 +254,28 @@ internal static class Shrinking
         return n with
         {
             Supplies = [.. n.Supplies.Select(OnSupply)],
-            Converters = [.. n.Converters.Select(c => c with { When = On(c.When), Output = OnSupply(c.Output) })],
+            Converters =
+            [
+                .. n.Converters.Select(c => c with { When = On(c.When), Output = OnSupply(c.Output) }),
+            ],
             Variables =
             [
-                .. n.Variables.Select(v => v with
-                {
-                    Moves = [.. v.Moves.Select(m => m with { When = On(m.When), May = On(m.May) })],
-                }),
+                .. n.Variables.Select(v =>
+                    v with
+                    {
+                        Moves = [.. v.Moves.Select(m => m with { When = On(m.When), May = On(m.May) })],
+                    }
+                ),
             ],
             Elements =
             [
-                .. n.Elements.Select(e => e with { Closed = On(e.Closed), Leaks = e.Leaks is null ? null : On(e.Leaks) }),
+                .. n.Elements.Select(e =>
+                    e with
+                    {
+                        Closed = On(e.Closed),
+                        Leaks = e.Leaks is null ? null : On(e.Leaks),
+                    }
+                ),
             ],
             Constraints = [.. n.Constraints.Select(c => c with { Holds = On(c.Holds) })],
         };
