@@ -85,10 +85,9 @@ internal sealed class PlainNetwork
     private List<(string From, string To)> SolidLinks(bool withFaults) =>
         [.. BothWays(Conducting.Where(e => IsSolid(e) && (withFaults || e.Type != ElementType.Fault)))];
 
-    private List<(string From, string To)> LinksAt(Grade grade, Polarity polarity)
+    private List<(string From, string To)> LinksAt(Grade grade, Polarity? polarity)
     {
         var links = SolidLinks(withFaults: true);
-        var diodes = Conducting.Where(e => e.Type == ElementType.Diode).ToArray();
         if (grade != Grade.Solid)
             links.AddRange(BothWays(Conducting.Where(e => e.Type == ElementType.Series)));
         if (grade == Grade.Loose)
@@ -96,12 +95,17 @@ internal sealed class PlainNetwork
             links.AddRange(BothWays(Conducting.Concat(Leaking)));
             links.AddRange(NumberedCouplings());
         }
-        if (polarity != Polarity.Minus)
-            links.AddRange(diodes.Select(d => (d.A, d.B)));
-        if (polarity != Polarity.Plus)
-            links.AddRange(diodes.Select(d => (d.B, d.A)));
+        if (polarity is { } direction)
+            links.AddRange(DiodeLinks(direction));
         return links;
     }
+
+    private IEnumerable<(string From, string To)> DiodeLinks(Polarity polarity) =>
+        from diode in Conducting
+        where diode.Type == ElementType.Diode
+        from link in BothWays([diode])
+        where polarity != (link.From == diode.A ? Polarity.Minus : Polarity.Plus)
+        select link;
 
     private IEnumerable<Coupling> Couplings =>
         netlist.Converters.Select(c => new Coupling(c.Name, c.Windings, false)).Concat(netlist.Couplings);
@@ -145,7 +149,13 @@ internal sealed class PlainNetwork
         select (supply, conductor);
 
     private static Complex Volts(SupplyConductor c) =>
-        Complex.FromPolarCoordinates(c.Volts, c.Degrees * Math.PI / 180);
+        c.Polarity == Polarity.Minus
+            ? -Math.Abs(c.Volts)
+            : Complex.FromPolarCoordinates(c.Volts, c.Degrees * Math.PI / 180);
+
+    /// <summary>Without passing diodes, but at grade loose.</summary>
+    private bool Comes(SupplyConductor conductor, string net, Grade grade) =>
+        Flood([conductor.Net], LinksAt(grade, null)).Contains(net);
 
     private static double Between(SupplyConductor a, SupplyConductor b) => (Volts(a) - Volts(b)).Magnitude;
 
@@ -164,7 +174,7 @@ internal sealed class PlainNetwork
         ).Any();
 
     private static bool Agree(params double[] sides) =>
-        sides.Min() > 1e-6 && sides.Max() <= 1.1 * sides.Min();
+        sides.Min() > 1e-6 && sides.Max() - sides.Min() <= 0.1 * sides.Max();
 
     private static bool Triangle(SupplyConductor a, SupplyConductor b, SupplyConductor c) =>
         Agree(Between(a, b), Between(b, c), Between(c, a));
@@ -191,26 +201,20 @@ internal sealed class PlainNetwork
                 fed.Order == PhaseOrder.Any
                 || (fed.Order == PhaseOrder.Forward) == Forward(three.A, three.B, three.C)
             where
-                Reaches(three.A, fed.A, fed.Grade)
-                && Reaches(three.B, fed.B, fed.Grade)
-                && Reaches(three.C, fed.C, fed.Grade)
+                Comes(three.A, fed.A, fed.Grade)
+                && Comes(three.B, fed.B, fed.Grade)
+                && Comes(three.C, fed.C, fed.Grade)
             select three
         ).Any();
 
-    public bool Single(IReadOnlyList<string> nets)
-    {
-        var voltages = new List<(string Group, Complex Volts)>();
-        foreach (
-            var (supply, conductor) in Lasting.Where(s => nets.Any(n => Reaches(s.Conductor, n, Grade.Load)))
-        )
-            if (
-                !voltages.Exists(v =>
-                    v.Group == supply.Group && (v.Volts - Volts(conductor)).Magnitude < 1e-6
-                )
-            )
-                voltages.Add((supply.Group, Volts(conductor)));
-        return voltages.Count == 2;
-    }
+    public bool Single(IReadOnlyList<string> nets) =>
+        Lasting
+            .Where(s => nets.Any(net => Comes(s.Conductor, net, Grade.Load)))
+            .GroupBy(s => s.Supply)
+            .Any(supply => supply.Select(s => Rounded(Volts(s.Conductor))).Distinct().Count() == 2);
+
+    private static (double, double) Rounded(Complex volts) =>
+        (Math.Round(volts.Real, 6) + 0.0, Math.Round(volts.Imaginary, 6) + 0.0);
 
     // Earth and live
 
@@ -238,8 +242,18 @@ internal sealed class PlainNetwork
     private HashSet<string> EarthTiedNets()
     {
         var (tied, bonded) = (HardTied(), BondedNets());
-        var free = SolidLinks(withFaults: false).Where(l => !tied.Contains(l.From) && !tied.Contains(l.To));
-        var contested = Flood(Unearthed(_ => true).Select(c => c.Net).Where(n => !tied.Contains(n)), free);
+        bool Free(string net) => !tied.Contains(net);
+        var contested = Unearthed(_ => true)
+            .Where(c => Free(c.Net))
+            .SelectMany(c =>
+                Flood(
+                    [c.Net],
+                    SolidLinks(withFaults: false)
+                        .Concat(DiodeLinks(c.Polarity))
+                        .Where(l => Free(l.From) && Free(l.To))
+                )
+            )
+            .ToHashSet();
         return [.. tied, .. bonded.Where(n => !contested.Contains(n))];
     }
 
@@ -269,8 +283,8 @@ internal sealed class PlainNetwork
                     if (!coupling.FirstDrives || i > 0)
                         links.Add(("~" + coupling.Name, net));
                 }
-        var live = Flood(reached, links.Where(l => !held.Contains(l.To)));
-        live.RemoveWhere(n => held.Contains(n));
+        bool Free(string net) => !held.Contains(net);
+        var live = Flood(reached.Where(Free), links.Where(l => Free(l.From) && Free(l.To)));
         return live;
     }
 
@@ -314,7 +328,7 @@ internal sealed class PlainNetwork
             if (at == start)
             {
                 var sums = used.Zip(steps).GroupBy(s => s.First.Supply.Group, s => s.Second);
-                if (sums.Any(s => s.Aggregate(Complex.Add).Magnitude > 1e-6))
+                if (sums.Count() > 1 || sums.Any(s => s.Aggregate(Complex.Add).Magnitude > 1e-6))
                     shorted.UnionWith(used.Select(e => e.Supply.Name));
                 return;
             }
@@ -378,7 +392,9 @@ internal sealed class PlainNetwork
     {
         if (Joined(a, b))
             return false;
-        var links = BothWays(Conducting.Concat(Leaking)).Concat(NumberedCouplings()).ToList();
+        var links = BothWays(Conducting.Concat(Leaking))
+            .Concat(NumberedCouplings().SelectMany(l => new[] { l, (l.To, l.From) }))
+            .ToList();
         return on.Select(s => s.Supply).Distinct().Any(z => InBlock(z, a, b, links, _ => true));
     }
 

@@ -235,7 +235,7 @@ internal sealed partial class RandomPanels
             {
                 Name = name,
                 Elements = [.. elements.Select(e => e.Id)],
-                Terminals = ends,
+                Terminals = point is null ? ends : [.. ends, point],
                 Modes = [new(star ? "star" : "delta", 1450, ends, [], [], Turning.Forward)],
             }
         );
