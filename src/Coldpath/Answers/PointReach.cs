@@ -10,13 +10,13 @@ public sealed record PointReach
     /// <summary>Only supplies marked as extra-low voltage reach it.</summary>
     public bool ExtraLow { get; init; }
 
-    /// <summary>Supply conductors that reach it, such as "MAINS:L1"; empty when dead.</summary>
+    /// <summary>Supplies that reach it, such as "MAINS", in declared order; empty when dead.</summary>
     public IReadOnlyList<string> From { get; init; } = [];
 
     /// <summary>A shortest conducting path, points and devices from source to this point.</summary>
     public IReadOnlyList<string> Path { get; init; } = [];
     public string? Place { get; init; }
 
-    /// <summary>What the verdict hangs on when it is not certain ("taken as live: K1 may pull in at 60 V"); else null.</summary>
+    /// <summary>What the verdict hangs on when it is not certain ("K1 may pull in at 60 V"); null beside dead.</summary>
     public string? Doubt { get; init; }
 }

@@ -16,4 +16,7 @@ public enum Reach
 
     /// <summary>From a charged or turning store.</summary>
     Stored,
+
+    /// <summary>Not decided, only in an answer that is not complete: to be taken as live.</summary>
+    Unknown,
 }
