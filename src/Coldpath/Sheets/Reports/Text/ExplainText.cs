@@ -19,6 +19,20 @@ public static class ExplainText
         return page;
     }
 
+    /// <summary>All checks, a line each, by family.</summary>
+    public static Page List(IEnumerable<Card> cards)
+    {
+        var page = new Page();
+        foreach (var family in cards.GroupBy(c => c.Family))
+        {
+            var table = new Table(family.Key, "", "", "");
+            foreach (var card in family.OrderBy(c => c.Code, StringComparer.Ordinal))
+                table.Add(Style.Plain, card.Code, card.Name, FindingText.Word(card.Severity), card.Title);
+            table.WriteTo(page);
+        }
+        return page;
+    }
+
     private static void Field(Page page, string name, string? text)
     {
         if (text is { Length: > 0 })

@@ -27,6 +27,13 @@ public sealed class Page
         return this;
     }
 
+    /// <summary>This page and another behind it.</summary>
+    public Page Join(Page other)
+    {
+        runs.AddRange(other.runs);
+        return this;
+    }
+
     /// <summary>A heading and below it one indented line for each item; nothing at all without items.</summary>
     public Page Block(string heading, IReadOnlyCollection<string> items)
     {
