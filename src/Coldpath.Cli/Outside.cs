@@ -53,7 +53,8 @@ public sealed class Outside : IDisposable
         interruption.Dispose();
     }
 
-    private static StreamWriter Writer(Stream stream) => new(stream, new UTF8Encoding(false)) { NewLine = "\n" };
+    private static StreamWriter Writer(Stream stream) =>
+        new(stream, new UTF8Encoding(false)) { NewLine = "\n" };
 
     /// <summary>The first asks for an end and gives two seconds for it, the second takes it.</summary>
     private void Interrupt(object? sender, ConsoleCancelEventArgs press)

@@ -34,7 +34,8 @@ internal static class Sources
         {
             throw new UnreadableException($"{path} is not UTF-8 text");
         }
-        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException)
+        catch (Exception refused)
+            when (refused is IOException or UnauthorizedAccessException or ArgumentException)
         {
             throw new UnreadableException($"cannot read {path}: {Plain(refused, path)}");
         }
@@ -46,7 +47,8 @@ internal static class Sources
         {
             outside.Save(path, text);
         }
-        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException)
+        catch (Exception refused)
+            when (refused is IOException or UnauthorizedAccessException or ArgumentException)
         {
             throw new UnreadableException($"cannot write {path}: {Plain(refused, path)}");
         }
@@ -58,11 +60,13 @@ internal static class Sources
         var bytes = new byte[Largest + 1];
         var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
         if (length > Largest)
-            throw new UnreadableException($"{path} is larger than 4 MB, the most that a description may have");
+            throw new UnreadableException(
+                $"{path} is larger than 4 MB, the most that a description may have"
+            );
         return bytes[..length];
     }
 
-    private static IEnumerable<string> Expand(string path, Outside outside)
+    private static string[] Expand(string path, Outside outside)
     {
         if (path == "-" || !Directory.Exists(outside.Absolute(path)))
             return [path];

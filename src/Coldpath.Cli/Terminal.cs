@@ -5,12 +5,14 @@ namespace Coldpath.Cli;
 /// <summary>Puts a page on a writer, in colour where that is wanted.</summary>
 internal static class Terminal
 {
-    public static void Print(Outside outside, Page page) => Print(outside.Out, page, Colours(outside, outside.OutIsTerminal));
+    public static void Print(Outside outside, Page page) =>
+        Print(outside.Out, page, Colours(outside, outside.OutIsTerminal));
 
     public static void Complain(Outside outside, Page page) =>
         Print(outside.Error, page, Colours(outside, outside.ErrorIsTerminal));
 
-    public static void Complain(Outside outside, string sentence) => outside.Error.WriteLine("coldpath: " + sentence);
+    public static void Complain(Outside outside, string sentence) =>
+        outside.Error.WriteLine("coldpath: " + sentence);
 
     /// <summary>Only on a terminal that knows colours, and not where NO_COLOR is set.</summary>
     private static bool Colours(Outside outside, bool terminal) =>

@@ -5,7 +5,8 @@ namespace Coldpath.Cli.Commands;
 /// <summary>Arguments and options that several commands take.</summary>
 internal static class Arguments
 {
-    public static Argument<string> File() => new("FILE") { Description = "a .panel file, or - for the standard input" };
+    public static Argument<string> File() =>
+        new("FILE") { Description = "a .panel file, or - for the standard input" };
 
     public static Argument<string[]> Files(string description) =>
         new("FILE") { Arity = ArgumentArity.OneOrMore, Description = description };

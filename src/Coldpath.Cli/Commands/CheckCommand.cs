@@ -34,7 +34,7 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
                 new CheckCommand(
                     outside,
                     parsed.GetRequiredValue(format),
-                    Enum.Parse<Severity>(parsed.GetRequiredValue(failOn), ignoreCase: true),
+                    SeverityOf(parsed.GetRequiredValue(failOn)),
                     parsed.GetValue(output)
                 ).Run(parsed.GetRequiredValue(files))
         );
@@ -59,11 +59,11 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
         }
         Close(delivery, reports, single);
         delivery.Finish();
-        return reports.Max(ExitOf);
+        return Worst(reports);
     }
 
     /// <summary>What can only be written when every report is there.</summary>
-    private void Close(Delivery delivery, IReadOnlyList<CheckReport> reports, bool single)
+    private void Close(Delivery delivery, List<CheckReport> reports, bool single)
     {
         if (format == "json")
             delivery.Put(single ? CheckJson.Of(reports[0]) : CheckJson.Of(reports));
@@ -75,6 +75,24 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
 
     private SourceText Read(string file) =>
         Sources.Read(file, outside, format == "sarif" ? Repository.NameOf(file, outside) : null);
+
+    private static Severity SeverityOf(string word) =>
+        word switch
+        {
+            "note" => Severity.Note,
+            "caution" => Severity.Caution,
+            "defect" => Severity.Defect,
+            _ => Severity.Danger,
+        };
+
+    private Exit Worst(List<CheckReport> reports)
+    {
+        var worst = Exit.Clean;
+        foreach (var report in reports)
+            if (ExitOf(report) is var exit && exit > worst)
+                worst = exit;
+        return worst;
+    }
 
     private Exit ExitOf(CheckReport report) =>
         !report.Complete ? Exit.Unfinished

@@ -37,7 +37,10 @@ internal static class CompletionCommand
     {
         var shell = new Argument<string>("SHELL") { Description = "bash, zsh or fish" };
         shell.AcceptOnlyFromAmong("bash", "zsh", "fish");
-        var command = new Command("completion", "Print a script that completes command lines in a shell.") { shell };
+        var command = new Command("completion", "Print a script that completes command lines in a shell.")
+        {
+            shell,
+        };
         command.SetAction(parsed =>
         {
             outside.Out.Write(

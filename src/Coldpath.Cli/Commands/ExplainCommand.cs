@@ -15,7 +15,13 @@ internal static class ExplainCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         check.CompletionSources.Add(_ => Workbench.Cards.SelectMany(c => new[] { c.Name, c.Code }));
-        var command = new Command("explain", "Explain a check: what it means, why it matters, how to put it right.") { check };
+        var command = new Command(
+            "explain",
+            "Explain a check: what it means, why it matters, how to put it right."
+        )
+        {
+            check,
+        };
         command.SetAction(parsed => (int)Run(outside, parsed.GetValue(check)));
         return command;
     }

@@ -7,8 +7,13 @@ internal sealed class FmtCommand(Outside outside, bool checkOnly)
 {
     public static Command Build(Outside outside)
     {
-        var files = Arguments.Files(".panel files or directories, changed in place; - writes to the standard output");
-        var check = new Option<bool>("--check") { Description = "change nothing, list what is not in layout" };
+        var files = Arguments.Files(
+            ".panel files or directories, changed in place; - writes to the standard output"
+        );
+        var check = new Option<bool>("--check")
+        {
+            Description = "change nothing, list what is not in layout",
+        };
         var command = new Command("fmt", "Write panels in the canonical layout.") { files, check };
         command.SetAction(parsed =>
             (int)new FmtCommand(outside, parsed.GetValue(check)).Run(parsed.GetRequiredValue(files))

@@ -22,7 +22,10 @@ internal static class IsolateCommand
             HelpName = "Q1,Q3",
         };
         var format = Arguments.Format("text", "json");
-        var command = new Command("isolate", "List the minimal sets of isolating devices that make a target dead.")
+        var command = new Command(
+            "isolate",
+            "List the minimal sets of isolating devices that make a target dead."
+        )
         {
             file,
             targets,

@@ -28,7 +28,10 @@ internal static class LiveCommand
         };
         from.AcceptOnlyFromAmong("powered", "rest");
         var format = Arguments.Format("text", "json");
-        var command = new Command("live", "Operate a panel and list what is live, how, and from which supply.")
+        var command = new Command(
+            "live",
+            "Operate a panel and list what is live, how, and from which supply."
+        )
         {
             file,
             set,

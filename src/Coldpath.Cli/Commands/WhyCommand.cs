@@ -13,7 +13,10 @@ internal static class WhyCommand
         var file = Arguments.File();
         var point = new Argument<string>("POINT") { Description = "a terminal or named node, such as M1:U" };
         var format = Arguments.Format("text", "json");
-        var command = new Command("why", "Tell the shortest story that makes a point live, or prove that nothing can.")
+        var command = new Command(
+            "why",
+            "Tell the shortest story that makes a point live, or prove that nothing can."
+        )
         {
             file,
             point,

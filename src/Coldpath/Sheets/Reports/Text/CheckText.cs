@@ -76,12 +76,11 @@ public static class CheckText
     {
         var all = findings.ToArray();
         var open = all.Where(f => f.Waived is null).ToArray();
-        var parts = Enum.GetValues<Severity>()
-            .Reverse()
-            .Select(s => (Severity: s, Number: open.Count(f => f.Severity == s)))
-            .Where(p => p.Number > 0)
-            .Select(p => Count.Of(p.Number, FindingText.Word(p.Severity)));
-        var text = open.Length == 0 ? "no findings" : string.Join(", ", parts);
+        var parts = new List<string>();
+        for (var severity = Severity.Danger; severity >= Severity.Note; severity--)
+            if (open.Count(f => f.Severity == severity) is > 0 and var number)
+                parts.Add(Count.Of(number, FindingText.Word(severity)));
+        var text = parts.Count == 0 ? "no findings" : string.Join(", ", parts);
         return all.Length > open.Length ? $"{text} ({all.Length - open.Length} waived)" : text;
     }
 }
