@@ -17,7 +17,7 @@ public sealed record LiveAnswer
 
     /// <summary>The operations and what followed by itself.</summary>
     public IReadOnlyList<StoryStep> Steps { get; init; } = [];
-    public required Settling Settled { get; init; }
+    public required Settled Settled { get; init; }
 
     /// <summary>Every variable and its value, in declared order.</summary>
     public required IReadOnlyList<KeyValuePair<string, string>> State { get; init; }

@@ -25,15 +25,14 @@ internal static class Samples
     {
         Code = "S012",
         Name = "short-in-change-over",
-        Family = "energised paths",
+        Family = Family.EnergisedPaths,
         Severity = Severity.Danger,
-        Title = "two contactors short phases while both conduct",
+        Title = "Two contactors short phases while both conduct.",
         Why = "While both conduct, two phases are bolted together. The arc can open the door.",
         Reference = "common practice",
         Remedy = "give each contactor the other's NC contact ahead of its coil",
         Limits = "coils of doubtful voltage are not decided",
-        Bad = "panel \"A\"\n",
-        Good = "panel \"B\"\n",
+        Example = new("direct-on-line", "rung 1", "rung 2"),
     };
 
     public static Span At(string text, int skip = 0)
@@ -121,7 +120,7 @@ internal static class Samples
             Rules = "NEC",
             Start = "powered",
             Steps = [new StoryStep("turn S1 to HAND", "S1", "HAND", "operator")],
-            Settled = Settling.Steady,
+            Settled = Settled.Steady,
             State = [new("Q1", "closed"), new("S1", "HAND")],
             Points = [Backfed, Dead],
             Loads = [new("M1", "dead")],

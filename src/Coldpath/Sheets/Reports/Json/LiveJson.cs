@@ -32,11 +32,11 @@ public static class LiveJson
             json.WriteEndObject();
         });
 
-    private static string Word(Settling settled) =>
+    private static string Word(Settled settled) =>
         settled switch
         {
-            Settling.Steady => "steady",
-            Settling.Chatter => "chatter",
+            Settled.Steady => "steady",
+            Settled.Chatter => "chatter",
             _ => "short",
         };
 }

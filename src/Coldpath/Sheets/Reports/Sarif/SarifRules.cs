@@ -47,7 +47,7 @@ internal sealed class SarifRules
         json.WriteStartObject("properties");
         json.WriteString("severity", FindingText.Word(rule.Severity));
         if (rule.Card is not null)
-            json.Strings("tags", [rule.Card.Family]);
+            json.Strings("tags", [ExplainText.FamilyName(rule.Card.Family)]);
         json.WriteEndObject();
         json.WriteEndObject();
     }

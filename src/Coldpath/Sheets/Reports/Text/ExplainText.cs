@@ -2,20 +2,19 @@ using Coldpath.Inspection;
 
 namespace Coldpath.Sheets.Reports.Text;
 
-/// <summary>A check's card as a page to read.</summary>
+/// <summary>A check's card as a page to read, and the list of all cards.</summary>
 public static class ExplainText
 {
     public static Page Of(Card card)
     {
         var page = new Page();
         page.Line($"{card.Code} {card.Name}", Style.Strong);
-        page.Line($"{card.Title} ({FindingText.Word(card.Severity)}; {card.Family})").Line();
-        page.Line(card.Why).Line();
+        page.Line($"{FindingText.Word(card.Severity)}, {FamilyName(card.Family)}").Line();
+        page.Line(card.Title).Line(card.Why).Line();
         Field(page, "reference", card.Reference);
-        Field(page, "put right", card.Remedy);
+        Field(page, "help", card.Remedy);
         Field(page, "limits", card.Limits);
-        Example(page, "gives it", card.Bad);
-        Example(page, "does not", card.Good);
+        WriteExample(page, card.Example);
         return page;
     }
 
@@ -25,7 +24,7 @@ public static class ExplainText
         var page = new Page();
         foreach (var family in cards.GroupBy(c => c.Family))
         {
-            var table = new Table(family.Key, "", "", "");
+            var table = new Table(FamilyName(family.Key), "", "", "");
             foreach (var card in family.OrderBy(c => c.Code, StringComparer.Ordinal))
                 table.Add(Style.Plain, card.Code, card.Name, FindingText.Word(card.Severity), card.Title);
             table.WriteTo(page);
@@ -33,18 +32,38 @@ public static class ExplainText
         return page;
     }
 
+    public static string FamilyName(Family family) =>
+        family switch
+        {
+            Family.EnergisedPaths => "energised paths",
+            Family.Protection => "protection",
+            Family.Isolation => "isolation",
+            Family.ControlLogic => "control logic",
+            Family.Description => "description",
+            _ => "intent",
+        };
+
     private static void Field(Page page, string name, string? text)
     {
         if (text is { Length: > 0 })
             page.Write($"{name}: ", Style.Strong).Line(text);
     }
 
-    private static void Example(Page page, string name, string? panel)
+    /// <summary>The lines that make the difference, good and bad, in their base panel.</summary>
+    private static void WriteExample(Page page, Example example)
     {
-        if (panel is null)
+        if (example.Bad.Count == 0)
             return;
-        page.Line().Line($"{name}:", Style.Strong).Line();
-        foreach (var line in panel.TrimEnd('\n').Split('\n'))
-            page.Line(line.Length > 0 ? "  " + line : "");
+        page.Line().Line("instead of", Style.Strong);
+        WriteLines(page, example.Good);
+        page.Line("this gives it", Style.Strong);
+        WriteLines(page, example.Bad);
+        page.Line($"in base panel {example.Base}", Style.Faint);
+    }
+
+    private static void WriteLines(Page page, IEnumerable<string> lines)
+    {
+        foreach (var line in lines.SelectMany(l => l.Split('\n')))
+            page.Line("  " + line.Trim());
     }
 }

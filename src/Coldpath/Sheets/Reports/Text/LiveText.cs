@@ -23,11 +23,11 @@ public static class LiveText
         return Footing.Write(page.Line(), answer.RestsOn, answer.Assumed);
     }
 
-    private static void WriteSettled(Page page, Settling settled) =>
+    private static void WriteSettled(Page page, Settled settled) =>
         _ = settled switch
         {
-            Settling.Steady => page.Line("settled: steady"),
-            Settling.Chatter => page.Line("does not settle: chatters", Style.Danger),
+            Settled.Steady => page.Line("settled: steady"),
+            Settled.Chatter => page.Line("does not settle: chatters", Style.Danger),
             _ => page.Line("settled: a short lasts", Style.Danger),
         };
 

@@ -1,7 +1,7 @@
 namespace Coldpath.Answers;
 
 /// <summary>How the circuit came to rest.</summary>
-public enum Settling
+public enum Settled
 {
     Steady,
 
