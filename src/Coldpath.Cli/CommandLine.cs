@@ -71,6 +71,7 @@ public static class CommandLine
             CompletionCommand.Build(outside),
         };
         ExampleHelp.AddTo(root);
+        root.Options.OfType<VersionOption>().Single().Action = new PrintVersion();
         return root;
     }
 
