@@ -20,6 +20,7 @@ public sealed class Behaviour
     private readonly Lazy<Operated> rest;
     private readonly Lazy<IReadOnlyList<Operated>> powering;
     private readonly Lazy<Diagram> quiet;
+    private readonly Lazy<IReadOnlyList<int>> uncertain;
 
     public Behaviour(Netlist netlist, DiagramTable table)
     {
@@ -33,6 +34,7 @@ public sealed class Behaviour
         Settling = new Settling(Space, Transitions);
         Operator = new Operator(Space, Settling, constraints, Transitions);
         quiet = new(FindQuiet);
+        uncertain = new(FindUncertain);
         rest = new(() => Operator.Settle(Space.Rest));
         powering = new(() => Power(Rest.State));
         sure = new(() => ReachFrom(AtRest, uncertainToo: false));
@@ -72,7 +74,7 @@ public sealed class Behaviour
     public Diagram ReachableSettled => Table.And(Reachable, Settling.Settled);
 
     /// <summary>The states reached without relying on an uncertain coil.</summary>
-    public Diagram SurelyReachable => RestsOnUncertain ? sure.Value.All : Reachable;
+    public Diagram SurelyReachable => FromRest(uncertainToo: false).All;
 
     /// <summary>States with a short.</summary>
     public Diagram Shorted => shorts.Shorted;
@@ -87,21 +89,13 @@ public sealed class Behaviour
     public bool RestsOnUncertain => UncertainVariables.Count > 0;
 
     /// <summary>The variables whose coil is uncertain in some reachable state.</summary>
-    public IReadOnlyList<int> UncertainVariables =>
-        [.. Transitions.Where(t => Table.Meet(t.Uncertain, Reachable)).Select(t => t.Variable).Distinct()];
+    public IReadOnlyList<int> UncertainVariables => uncertain.Value;
 
     internal DiagramTable Table => Space.Table;
 
     /// <summary>States in which the condition holds.</summary>
     public Diagram Of(Expression condition) =>
-        condition switch
-        {
-            Wiring.Quiet => Quiet,
-            Not n => Table.And(!Of(n.Term), Space.Domain),
-            All all => Table.AllOf(all.Terms.Select(Of)),
-            Any any => Table.AnyOf(any.Terms.Select(Of)),
-            _ => Network.Of(condition),
-        };
+        Table.And(Network.Of(condition, e => e is Wiring.Quiet ? Quiet : null), Space.Domain);
 
     /// <summary>States in which the variable's armature wants a move that an interlock forbids.</summary>
     public Diagram Blocked(int variable) =>
@@ -118,11 +112,17 @@ public sealed class Behaviour
         return new Story(start, steps, uncertain);
     }
 
+    internal Reach FromRest(bool uncertainToo) =>
+        uncertainToo || !RestsOnUncertain ? possible.Value : sure.Value;
+
     internal Reach ReachFrom(Diagram start, bool uncertainToo, Func<Transition, bool>? among = null) =>
         new(Space, Settling, among is null ? Transitions : Transitions.Where(among), start, uncertainToo);
 
     /// <summary>Every settled state that rest may fall into: several when it is a race.</summary>
     private Diagram AtRest => Table.And(Settling.Urgent.Forward(Space.Of(Space.Rest)), Settling.Settled);
+
+    private int[] FindUncertain() =>
+        [.. Transitions.Where(t => Table.Meet(t.Uncertain, Reachable)).Select(t => t.Variable).Distinct()];
 
     private Diagram FindQuiet()
     {

@@ -90,8 +90,7 @@ internal sealed class Bottoms
         return oneWay;
     }
 
-    private Diagram HiddenBits(Diagram restless) =>
-        space.Bits(moves.From(restless).Moving);
+    private Diagram HiddenBits(Diagram restless) => space.Bits(moves.From(restless).Moving);
 
     private (Diagram Picks, Diagram Component) OneEachPane(Diagram restless, Diagram hidden)
     {

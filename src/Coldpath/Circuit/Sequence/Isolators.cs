@@ -79,14 +79,19 @@ public sealed class Isolators
     internal Diagram WithFewer(Diagram family)
     {
         foreach (var level in levels)
-            family = Table.Or(family, Table.And(Table.Literal(level, false), Table.Restrict(family, level, true)));
+            family = Table.Or(
+                family,
+                Table.And(Table.Literal(level, false), Table.Restrict(family, level, true))
+            );
         return family;
     }
 
     internal Diagram Only(IEnumerable<string> taken)
     {
         var tags = taken.ToHashSet();
-        return Table.Cube(devices.Zip(levels, (d, level) => KeyValuePair.Create(level, tags.Contains(d.Tag))));
+        return Table.Cube(
+            devices.Zip(levels, (d, level) => KeyValuePair.Create(level, tags.Contains(d.Tag)))
+        );
     }
 
     internal Diagram AtLeast(IEnumerable<string> taken) =>

@@ -25,19 +25,19 @@ internal sealed class LostSupplies
         supplies = [.. netlist.Supplies.Concat(netlist.Converters.Select(c => c.Output)).Select(s => s.Name)];
         var switched = WithSwitches(netlist);
         int[] extended = [.. order, .. Enumerable.Range(netlist.Variables.Count, supplies.Length)];
-        collapsing = new Network(switched, new StateSpace(switched, network.Space.Table, extended));
+        collapsing = new Network(switched, new StateSpace(switched, network.States.Table, extended));
     }
 
     /// <summary>The condition with every shorted supply gone.</summary>
     public Diagram Of(Expression condition)
     {
-        var space = collapsing.Space;
+        var space = collapsing.States;
         var result = collapsing.Of(condition);
         foreach (var supply in supplies)
         {
             var lost = space.Table.Restrict(result, space.Is(Switch(supply), "yes"));
             var kept = space.Table.Restrict(result, space.Is(Switch(supply), "no"));
-            result = space.Table.IfThenElse(network.ShortOf(supply), lost, kept);
+            result = space.Table.IfThenElse(network.Short(supply), lost, kept);
         }
         return result;
     }

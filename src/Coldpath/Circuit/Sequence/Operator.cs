@@ -37,14 +37,14 @@ public sealed class Operator
     {
         if (Find(operation) is not var (variable, target))
             return new(operation, [], state, Refusal.Unknown);
-        var route = new Route(transitions, space.Variables[variable].Values.Count, variable, [target]);
+        var route = new Route(transitions, variable, space.Variables[variable].Values.Count, [target]);
         var done = Settle(operation, [], state, raced: false);
         while (done.State[variable] != target)
         {
             var (move, refusal) = Next(done.State, route);
             if (move is null)
                 return done with { Refusal = refusal };
-            
+
             done = Settle(operation, [.. done.Steps, Made(move, done.State)], done.Raced);
             if (route.From(done.State[variable]) > route.From(move.To))
                 return done with { Refusal = Refusal.Undone };
@@ -54,7 +54,9 @@ public sealed class Operator
 
     private (int Variable, int Value)? Find(Operation operation)
     {
-        foreach (var (index, variable) in space.Variables.Index().Where(v => v.Item.Name == operation.Variable))
+        foreach (
+            var (index, variable) in space.Variables.Index().Where(v => v.Item.Name == operation.Variable)
+        )
         foreach (var (value, _) in variable.Values.Index().Where(v => v.Item == operation.Value))
             return (index, value);
         return null;

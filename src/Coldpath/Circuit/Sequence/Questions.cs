@@ -61,7 +61,10 @@ public sealed class Questions(Behaviour behaviour)
                     return new(Outcome.Refuted)
                     {
                         Assignment = state,
-                        LiveNets = [.. nets.Where(n => behaviour.Space.Holds(behaviour.Network.Live(n), state))],
+                        LiveNets =
+                        [
+                            .. nets.Where(n => behaviour.Space.Holds(behaviour.Network.Live(n), state)),
+                        ],
                     };
             var reached = Table.Meet(behaviour.Of(condition), behaviour.Reachable);
             return new(reached ? Outcome.Proved : Outcome.Vacuous);

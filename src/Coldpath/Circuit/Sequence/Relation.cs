@@ -62,7 +62,10 @@ internal sealed class Relation
     }
 
     private Diagram Image(Arc arc, Diagram states) =>
-        Table.And(Table.AndExists(states, arc.Source, space.Bits(arc.Variable)), space.Code(arc.Variable, arc.To));
+        Table.And(
+            Table.AndExists(states, arc.Source, space.Bits(arc.Variable)),
+            space.Code(arc.Variable, arc.To)
+        );
 
     private Diagram Preimage(Arc arc, Diagram states) =>
         Table.And(

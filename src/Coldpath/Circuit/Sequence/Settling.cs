@@ -10,6 +10,7 @@ public sealed class Settling
     private readonly Relation urgent;
     private readonly Relation settle;
     private readonly Bottoms bottoms;
+    private readonly Lazy<Relation> delays;
     private readonly Lazy<Diagram> race;
     private readonly Lazy<Diagram> standing;
 
@@ -19,6 +20,9 @@ public sealed class Settling
         urgent = new Relation(space, Certain(transitions.Where(t => t.IsUrgent)));
         settle = new Relation(space, Certain(transitions.Where(t => t.Cause == Cause.Settle)));
         bottoms = new Bottoms(space, urgent, space.Domain);
+        delays = new(() =>
+            new Relation(space, Certain(transitions.Where(t => t.Cause == Cause.Delay))).From(Settled)
+        );
         race = new(FindRace);
         standing = new(() => new Bottoms(space, settle, space.Domain).All);
     }
@@ -39,6 +43,9 @@ public sealed class Settling
     public Diagram Standing => standing.Value;
 
     internal Relation Urgent => urgent;
+
+    /// <summary>Delays that elapse.</summary>
+    internal Relation Delays => delays.Value;
 
     private DiagramTable Table => space.Table;
 

@@ -23,12 +23,12 @@ internal sealed class ShortCircuits
         this.netlist = netlist;
         this.network = network;
         this.constraints = constraints;
-        space = network.Space;
+        space = network.States;
         unlimited = new(() =>
-            Limited(netlist) ? new Network(WithoutLimited(netlist), network.Space) : network
+            Limited(netlist) ? new Network(WithoutLimited(netlist), network.States) : network
         );
         lost = new(() => new LostSupplies(netlist, network, order));
-        Shorted = Table.And(network.Short, space.Domain);
+        Shorted = Table.And(network.AnyShort(), space.Domain);
         Openings = Shorted.IsFalse ? [] : [.. FindOpenings()];
         Cleared = Table.AnyOf(Openings.Select(o => o.Certain));
         Unprotected = Table.Except(
@@ -72,7 +72,7 @@ internal sealed class ShortCircuits
         };
 
     private Diagram Carrying(Network network, ShortOpening opening) =>
-        Table.AnyOf(opening.Elements.Select(network.ShortCurrent));
+        Table.AnyOf(opening.Elements.Select(network.CarriesShort));
 
     private static bool Limited(Netlist netlist) =>
         netlist.Supplies.Any(s => s.Limited) || netlist.Converters.Any(c => c.Output.Limited);

@@ -66,7 +66,10 @@ internal sealed class StopQuestion
         if (runs.IsFalse)
             return new(Outcome.Vacuous);
         var operate = Phase(runs, Towards(control, operatedValues), delays: false);
-        var stuck = Table.Except(Table.Except(Table.And(operate.All, Settled), operated), operate.Operating.Sources);
+        var stuck = Table.Except(
+            Table.Except(Table.And(operate.All, Settled), operated),
+            operate.Operating.Sources
+        );
         if (!stuck.IsFalse)
             return Refuted(StopFailure.CannotBeOperated, stuck, fromRest, operate);
         var follow = Phase(Table.And(operate.All, operated), [], !atOnce);
@@ -103,7 +106,12 @@ internal sealed class StopQuestion
 
     private Transition[] Towards(int variable, int[] values)
     {
-        var route = new Route(behaviour.Transitions, variable, Space.Variables[variable].Values.Count, values);
+        var route = new Route(
+            behaviour.Transitions,
+            variable,
+            Space.Variables[variable].Values.Count,
+            values
+        );
         return [.. route.Closer.Where(t => t.Cause == Cause.Operator)];
     }
 

@@ -62,6 +62,8 @@ internal sealed class StoryFinder(StateSpace space, Reach reach)
         return steps;
 
         bool OnWay((int Made, int Followed) at, State after) =>
-            at.Made <= end.Made && at.Followed <= end.Followed && space.Holds(ways[at.Made, at.Followed], after);
+            at.Made <= end.Made
+            && at.Followed <= end.Followed
+            && space.Holds(ways[at.Made, at.Followed], after);
     }
 }

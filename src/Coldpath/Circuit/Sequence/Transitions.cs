@@ -8,7 +8,7 @@ namespace Coldpath.Circuit.Sequence;
 /// <summary>Compiles the declared moves, and those of short-circuit devices, to transitions in declared order.</summary>
 internal sealed class Transitions(Network network, Constraints constraints, ShortCircuits shorts)
 {
-    private readonly StateSpace space = network.Space;
+    private readonly StateSpace space = network.States;
 
     private DiagramTable Table => space.Table;
 
@@ -30,7 +30,9 @@ internal sealed class Transitions(Network network, Constraints constraints, Shor
             Certain = Table.And(certain, allowed),
             Uncertain = Table.And(uncertain, allowed),
             Shorted = Table.And(shorted, allowed),
-            Blocked = WantsInVain(variable, move) ? Table.Except(Table.And(certain, here), allowed) : Diagram.False,
+            Blocked = WantsInVain(variable, move)
+                ? Table.Except(Table.And(certain, here), allowed)
+                : Diagram.False,
         };
     }
 
@@ -45,7 +47,9 @@ internal sealed class Transitions(Network network, Constraints constraints, Shor
             return (when, may, Diagram.False);
         var whenLost = shorts.AfterCollapse(move.When);
         var mayLost = shorts.AfterCollapse(move.May);
-        return move.To == variable.Rest ? Drop(when, may, whenLost, mayLost) : Pull(when, may, whenLost, mayLost);
+        return move.To == variable.Rest
+            ? Drop(when, may, whenLost, mayLost)
+            : Pull(when, may, whenLost, mayLost);
     }
 
     /// <summary>A drop that the collapse would cause may come before the device opens, or not.</summary>

@@ -23,9 +23,9 @@ public sealed class BypassDuringRamp : Check
     public override IEnumerable<Finding> Look(Evidence e)
 
      {
-         foreach (var bypass in e.Bypasses)
+         foreach (var bypass in Bypasses.In(e))
          {
-             var states = e.Table.AllOf(e.Reachable, e.AnyClosed(bypass.Contactor), e.AnyClosed(bypass.Starter), !e.FullSpeed(bypass.Starter));
+             var states = e.Table.AllOf(e.Reachable, e.Devices.AnyClosed(bypass.Contactor), e.Devices.AnyClosed(bypass.Starter), !e.FullSpeed(bypass.Starter));
              if (!states.IsFalse)
                  yield return e.Report(this, [bypass.Contactor, bypass.Starter])
                      .Says($"{bypass.Contactor} can be closed while {bypass.Starter} conducts and is not at full speed{e.Passing(states)}")

@@ -23,12 +23,11 @@ public sealed class LiveBehindMainIsolator : Check
     public override IEnumerable<Finding> Look(Evidence e)
 
      {
-         foreach (var main in e.MainIsolators)
-         foreach (var (supply, points, states) in e.LiveBehind(main))
-             yield return e.Report(this, [main, .. e.DevicesAt(points)])
-                 .At(points)
-                 .Says($"{e.List(points.Take(4))} {(points.Count == 1 ? "is" : "are")} live from {supply} with {main} open")
-                 .After(states)
+         foreach (var live in MainIsolators.Findings(e))
+             yield return e.Report(this, [live.Isolator, .. live.Points.Select(p => p.Device!)])
+                 .Points(live.Points.Select(p => p.Name))
+                 .Says($"{Evidence.Some(live.Points.Select(p => p.Name))} can be live from {live.Supply} with {live.Isolator} open")
+                 .After(live.States)
                  .Finding;
      }
 }

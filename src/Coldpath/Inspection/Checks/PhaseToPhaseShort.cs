@@ -24,10 +24,11 @@ public sealed class PhaseToPhaseShort : Check
 
      {
          foreach (var supply in e.Supplies)
-         foreach (var culprits in e.Culprits(e.Table.And(e.Reachable, e.ShortWithin(supply))))
+         foreach (var culprits in ShortCircuits.Within(e, supply))
              yield return e.Report(this, culprits.Devices)
-                 .Says($"{e.List(culprits.Devices, "the wiring")} can join two conductors of {supply.Name}{e.Passing(culprits.States)}")
+                 .Says($"{EvidencEvidence.List(culprits.Devices, "the wiring")} can join two conductors of {supply.Name}{e.Passing(culprits.States)}")
                  .After(culprits.States)
+                 .Along(culprits.Path)
                  .Finding;
      }
 }

@@ -25,7 +25,7 @@ public sealed class RotationDiffers : Check
      {
          foreach (var motor in e.Motors)
          {
-             var ways = e.DirectionGroups(motor).ToArray();
+             var ways = e.Ways.ByDirection(motor).ToArray();
              foreach (var group in ways.Where(g => g.Count > 1))
              {
                  var forward = group.FirstOrDefault(w => e.Table.Meet(w.States, e.Runs(motor, Turning.Forward)));
@@ -33,7 +33,7 @@ public sealed class RotationDiffers : Check
                  if (forward is null || reverse is null)
                      continue;
                  yield return e.Report(this, [motor.Name, .. forward.Devices, .. reverse.Devices])
-                     .Says($"{motor.Name} turns forward fed by {e.List(forward.Devices)} and backward fed by {e.List(reverse.Devices)}")
+                     .Says($"{motor.Name} turns forward fed by {Evidence.List(forward.Devices)} and backward fed by {Evidence.List(reverse.Devices)}")
                      .After(e.Table.And(reverse.States, e.Runs(motor, Turning.Reverse)))
                      .Finding;
              }

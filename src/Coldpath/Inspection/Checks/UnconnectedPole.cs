@@ -26,7 +26,7 @@ public sealed class UnconnectedPole : Check
          foreach (var (device, terminals) in e.UnconnectedTerminals)
              yield return e.Report(this, [device])
                  .At(terminals)
-                 .Says($"{e.List(terminals)} {(terminals.Count == 1 ? "is" : "are")} not connected")
+                 .Says($"{Evidence.List(terminals)} {(terminals.Count == 1 ? "is" : "are")} not connected")
                  .Finding;
      }
 }

@@ -35,7 +35,14 @@ internal sealed class Board
     public static Expression Energised(string a, string b) =>
         new Energised(a, b, Grade.Solid, 0.85 * 230, 1.1 * 230);
 
-    public static Supply ThreePhase(string name, string a, string b, string c, string? n = null, string? group = null)
+    public static Supply ThreePhase(
+        string name,
+        string a,
+        string b,
+        string c,
+        string? n = null,
+        string? group = null
+    )
     {
         SupplyConductor Phase(string mark, string net, double degrees) =>
             new(mark, net, 230.94, degrees, Polarity.Alternating, Expression.True);
@@ -90,15 +97,7 @@ internal sealed class Board
 
     /// <summary>A contact that is closed while its variable has the value.</summary>
     public Board Contact(string a, string b, string variable, string value, bool power = false) =>
-        Element(
-            $"{variable}.{a}-{b}",
-            ElementType.Contact,
-            a,
-            b,
-            Is(variable, value),
-            variable,
-            power
-        );
+        Element($"{variable}.{a}-{b}", ElementType.Contact, a, b, Is(variable, value), variable, power);
 
     /// <summary>Three poles; nets are the names before and after with 1, 2, 3.</summary>
     public Board Poles(string before, string after, string variable, string value, string order = "123")
@@ -144,14 +143,28 @@ internal sealed class Board
             .Moves("released", "pressed", Mover.Operator)
             .Moves("pressed", "released", Mover.Operator)
             .Last(v => v with { Momentary = true })
-            .Device(new() { Tag = name, Kind = "control", Use = use });
+            .Device(
+                new()
+                {
+                    Tag = name,
+                    Kind = "control",
+                    Use = use,
+                }
+            );
 
     /// <summary>A control that stays in each of two positions.</summary>
     public Board Switch(string name, string rest, string other, ControlUse use = ControlUse.None) =>
         Variable(name, VariableKind.Position, rest, other)
             .Moves(rest, other, Mover.Operator)
             .Moves(other, rest, Mover.Operator)
-            .Device(new() { Tag = name, Kind = "control", Use = use });
+            .Device(
+                new()
+                {
+                    Tag = name,
+                    Kind = "control",
+                    Use = use,
+                }
+            );
 
     /// <summary>A coil between two nets with its armature.</summary>
     public Board Coil(string name, string a, string b, Expression? may = null)
@@ -194,7 +207,13 @@ internal sealed class Board
             {
                 Tag = name,
                 Kind = "disconnect",
-                Isolates = new(name, [.. elements.Where(e => e.Device == name).Select(e => e.Id)], true, true, 1),
+                Isolates = new(
+                    name,
+                    [.. elements.Where(e => e.Device == name).Select(e => e.Id)],
+                    true,
+                    true,
+                    1
+                ),
             }
         );
 
