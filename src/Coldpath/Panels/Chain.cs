@@ -6,7 +6,20 @@ namespace Coldpath.Panels;
 /// <param name="Rung">Its number on the drawing; null for a chain.</param>
 /// <param name="Root">What it joins, from the line side to the load side.</param>
 /// <param name="Span">The whole line.</param>
-public sealed record Chain(string? Rung, ChainPiece Root, Span Span);
+public sealed record Chain(string? Rung, ChainPiece Root, Span Span)
+{
+    public IEnumerable<Passage> Passages => PassagesIn(Root);
+
+    /// <summary>All devices in a piece, from its beginning to its end, branch by branch.</summary>
+    internal static IEnumerable<Passage> PassagesIn(ChainPiece piece) =>
+        piece switch
+        {
+            Passage passage => [passage],
+            InSeries series => series.Pieces.SelectMany(PassagesIn),
+            InParallel parallel => parallel.Branches.SelectMany(PassagesIn),
+            _ => [],
+        };
+}
 
 /// <summary>Part of a chain.</summary>
 public abstract record ChainPiece(Span Span);
@@ -35,6 +48,9 @@ public sealed record Passage(
 {
     /// <summary>Passed through, not only touched.</summary>
     public bool IsThrough => Left.Count > 0 && Right.Count > 0 && !Left.SequenceEqual(Right);
+
+    /// <summary>The poles passed, by the device's own line and load side whatever the crossing.</summary>
+    public required IReadOnlyList<(string Left, string Right)> Poles { get; init; }
 }
 
 /// <summary>A node, rail or numbered wire, or "PE".</summary>

@@ -8,6 +8,8 @@ namespace Coldpath.Panels.Binding;
 /// </summary>
 internal sealed class ConductorNames
 {
+    public static readonly ConductorNames None = new([], new Joints());
+
     private readonly Joints joints;
     private readonly Dictionary<int, SortedSet<string>> names = [];
     private readonly ILookup<int, int> ways;
@@ -17,14 +19,17 @@ internal sealed class ConductorNames
         this.joints = joints;
         var known = devices.ToList();
         ways = known
-            .SelectMany(d => Poles(d.Blueprint).Select(p => (From: Net(d.Tag, p.Left), To: Net(d.Tag, p.Right))))
+            .SelectMany(d =>
+                Poles(d.Blueprint).Select(p => (From: Net(d.Tag, p.Left), To: Net(d.Tag, p.Right)))
+            )
             .ToLookup(w => w.From, w => w.To);
         foreach (var (tag, blueprint) in known)
         foreach (var (terminal, name) in Sources(blueprint))
             Spread(Net(tag, terminal), name);
     }
 
-    public IReadOnlyCollection<string> At(Pin pin) => names.TryGetValue(joints.RootOf(pin), out var found) ? found : [];
+    public IReadOnlyCollection<string> At(Pin pin) =>
+        names.TryGetValue(joints.RootOf(pin), out var found) ? found : [];
 
     private int Net(string tag, string terminal) => joints.RootOf(new Pin(tag, terminal));
 

@@ -19,8 +19,8 @@ internal sealed class DeviceNames
     {
         this.tag = tag;
         this.netOf = netOf;
-        firstVariable = network.Variables.FirstOrDefault()?.Name;
-        firstLoad = network.Loads.FirstOrDefault()?.Name;
+        firstVariable = network.Variables is [var variable, ..] ? variable.Name : null;
+        firstLoad = network.Loads is [var load, ..] ? load.Name : null;
         var supplies = network.Supplies.Concat(network.Converters.Select(c => c.Output));
         firstSupply = supplies.FirstOrDefault()?.Name;
     }
@@ -57,6 +57,10 @@ internal sealed class DeviceNames
             Live l => new Live(Net(l.Net)),
             Runs r => r with { Load = Load(r.Load) },
             InShort s => new InShort(Supply(s.Supply)),
-            _ => throw new ArgumentOutOfRangeException(nameof(local), local, "an expression of no known form"),
+            _ => throw new ArgumentOutOfRangeException(
+                nameof(local),
+                local,
+                "an expression of no known form"
+            ),
         };
 }
