@@ -42,7 +42,10 @@ public static class Inspector
             Complete = incomplete.Count == 0,
             Incomplete = [.. incomplete.Distinct()],
             States = evidence.Behaviour.Space.Count(evidence.Reachable),
-            Findings = [.. InOrder(Waivers.Apply(evidence.Panel, findings, Catalogue.Find("waiver-unused")!.Card))],
+            Findings =
+            [
+                .. InOrder(Waivers.Apply(evidence.Panel, findings, Catalogue.Find("waiver-unused")!.Card)),
+            ],
             ChecksMade = made,
             NotChecked = notMade,
             Proved = [.. evidence.Intents.Where(v => v.Proved).Select(v => v.Sentence)],

@@ -14,6 +14,10 @@ public sealed record JudgedIntent(Intent Intent, Span Span, Verdict Verdict)
     public bool Vacuous => Verdict.Outcome == Outcome.Vacuous;
     public bool Proved => Verdict.Outcome == Outcome.Proved;
 
+    /// <summary>Tags that the line speaks of, the load first.</summary>
+    public required IReadOnlyList<string> Devices { get; init; }
+
     /// <summary>As written, blanks evened out.</summary>
-    public string Sentence => string.Join(' ', Span.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    public string Sentence =>
+        string.Join(' ', Span.Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

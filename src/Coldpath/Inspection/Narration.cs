@@ -11,7 +11,8 @@ public sealed class Narration(Netlist netlist)
     /// <summary>The steps of a story, in order.</summary>
     public IReadOnlyList<StoryStep> Tell(Story story) => Tell(story.Steps);
 
-    public IReadOnlyList<StoryStep> Tell(IEnumerable<Step> steps) => [.. steps.Select(step => Tell(step.Move))];
+    public IReadOnlyList<StoryStep> Tell(IEnumerable<Step> steps) =>
+        [.. steps.Select(step => Tell(step.Move))];
 
     /// <summary>Every variable with its value, in declared order.</summary>
     public IReadOnlyList<KeyValuePair<string, string>> Values(State state) =>
@@ -32,7 +33,8 @@ public sealed class Narration(Netlist netlist)
             Cause.Settle => Settle(variable, to),
             Cause.Short => $"{Subject(variable)} clears the short: {Part(variable)}{to}",
             Cause.Delay => $"{Subject(variable)} runs its time: {Part(variable)}{to}",
-            Cause.Trip => $"{Subject(variable)} {(to == "tripped" ? "trips" : $"resets itself: {Part(variable)}{to}")}",
+            Cause.Trip =>
+                $"{Subject(variable)} {(to == "tripped" ? "trips" : $"resets itself: {Part(variable)}{to}")}",
             Cause.Process => Happen(variable, to),
             Cause.Condition => $"{Subject(variable)}: {Part(variable)}{to}",
             _ => $"failure: {Subject(variable)} {Part(variable)}{to}",
@@ -73,7 +75,8 @@ public sealed class Narration(Netlist netlist)
             _ => $"{Subject(variable)}: {Part(variable)}{to}",
         };
 
-    private static string Subject(Variable variable) => variable.Device.Length > 0 ? variable.Device : variable.Name;
+    private static string Subject(Variable variable) =>
+        variable.Device.Length > 0 ? variable.Device : variable.Name;
 
     /// <summary>"gate " for U1.gate; nothing for the device's own variable.</summary>
     private static string Part(Variable variable) =>
@@ -81,7 +84,8 @@ public sealed class Narration(Netlist netlist)
             ? variable.Name[(variable.Device.Length + 1)..] + " "
             : "";
 
-    private static string Qualified(Variable variable) => Part(variable) is { Length: > 0 } part ? $" ({part.Trim()})" : "";
+    private static string Qualified(Variable variable) =>
+        Part(variable) is { Length: > 0 } part ? $" ({part.Trim()})" : "";
 
     private static string Mover(Cause cause) => cause.ToString().ToLowerInvariant();
 }

@@ -17,7 +17,10 @@ public static class Waivers
             var waiver = panel.Waivers.FirstOrDefault(w => Covers(w, finding));
             if (waiver is not null)
                 used.Add(waiver);
-            yield return finding with { Waived = waiver?.Because };
+            yield return finding with
+            {
+                Waived = waiver?.Because,
+            };
         }
         foreach (var waiver in panel.Waivers.Where(w => !used.Contains(w)))
             yield return Unused(waiver, unused);
