@@ -39,10 +39,11 @@ export class Carries {
 
   /** Joins z to its present conductors. @param {boolean} stores whether stores count */
   joinSupplies(on, stores) {
-    this.conductors.forEach(({ supply, p }, i) => {
-      const counts = stores || this.panel.supplies[supply].store === null;
-      on[this.firstConductor + i] = counts && this.sources.mask[supply] >> p & 1 ? 1 : 0;
-    });
+    const { conductors, firstConductor, sources, panel } = this;
+    for (let i = 0; i < conductors.length; i++) {
+      const { supply, p } = conductors[i], counts = stores || panel.supplies[supply].store === null;
+      on[firstConductor + i] = counts && sources.mask[supply] >> p & 1 ? 1 : 0;
+    }
   }
 
   findCarrying() {

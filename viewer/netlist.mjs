@@ -35,8 +35,12 @@ export const CLOSE = 1e-9;
 
 /** One panel, indexed. */
 export class Panel {
-  /** @param {any} json */
-  constructor(json) {
+  /**
+   * @param {any} json
+   * @param {{looseFromEarthTied?: boolean}} readings other readings of the page than the ones taken here
+   */
+  constructor(json, readings = {}) {
+    this.readings = readings;
     if (json.schema !== undefined && json.schema !== 1) throw new Error(`schema ${json.schema} is not known`);
     this.json = json;
     this.nets = json.nets ?? [];
@@ -311,5 +315,5 @@ function triangles({ conductors, volts }) {
   return found;
 }
 
-/** @param {any} json @returns {Panel} */
-export const readNetlist = json => new Panel(json);
+/** @param {any} json @param {{looseFromEarthTied?: boolean}} [readings] @returns {Panel} */
+export const readNetlist = (json, readings) => new Panel(json, readings);

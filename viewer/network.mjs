@@ -37,20 +37,31 @@ export class Atoms {
     const { panel } = this, nets = list => list.map(name => panel.net(name));
     switch (key) {
       case 'energised': {
-        const [a, b] = nets(json.energised), loose = json.grade === 'loose';
+        const [a, b] = nets(json.energised), loose = gradeOf(json, 'solid', ['solid', 'loose']) === 'loose';
         return { key, a, b, loose, within: band(json.volts), test: loose ? this.tests.push([a, b]) - 1 : -1 };
       }
       case 'carries': return { key, element: panel.element(json.carries) };
       case 'closed': return { key, element: panel.element(json.closed) };
-      case 'fed': return { key, nets: nets(json.fed), order: json.order ?? 'any', grade: json.grade ?? 'solid' };
-      case 'single': return { key, nets: nets(json.single), grade: json.grade ?? 'load' };
+      case 'fed': return { key, nets: nets(json.fed), order: json.order ?? 'any', grade: gradeOf(json, 'solid', GRADES) };
+      case 'single': return { key, nets: nets(json.single), grade: gradeOf(json, 'load', GRADES) };
       case 'joined': return { key, nets: nets(json.joined) };
       case 'live': return { key, net: panel.net(json.live) };
       case 'runs': return { key, load: panel.load(json.runs), bit: turnBit(json.turns ?? 'any') };
       case 'short': return { key, supply: panel.supply(json.short) };
-      default: return { key };
+      default:
+        if (json.quiet !== true) throw new Error(`not a guard: ${JSON.stringify(json)}`);
+        return { key };
     }
   }
+}
+
+const GRADES = ['solid', 'load', 'loose'];
+
+/** Reading: energised and fed are solid when nothing is said, single goes by load reach. */
+function gradeOf(json, usual, known) {
+  const grade = json.grade ?? usual;
+  if (!known.includes(grade)) throw new Error(`grade ${grade} is not known here`);
+  return grade;
 }
 
 const turnBit = turns => turns === 'forward' ? RUNS_FORWARD : turns === 'reverse' ? RUNS_REVERSE : RUNS;
@@ -79,7 +90,7 @@ export class Network {
     this.sources = new Sources(panel);
     this.reach = new Reach(this.graph, this.sources);
     this.carries = new Carries(this.graph, this.sources, atoms.tests);
-    this.shorts = new Shorts(this.graph, this.sources, this.reach);
+    this.shorts = new Shorts(this.graph, this.sources, this.reach, this.carries);
     this.loads = new Loads(this.graph, this.sources);
     this.truth = new Uint8Array(atoms.list.length);
     this.scratch = new Uint8Array(panel.nets.length);

@@ -28,8 +28,8 @@ export function liveAt(panel, state) {
 const fixed = v => v.kind === 'failure' && ['coil', 'wiring', 'control'].includes(v.class);
 
 /** Calls with every assignment of these variables, all others at rest; stops when told true. */
-function everyAssignment(panel, variables, visit) {
-  const values = panel.restValues(), free = variables.filter(i => !fixed(panel.variables[i]));
+function everyAssignment(panel, variables, named, visit) {
+  const values = panel.restValues(), free = variables.filter(i => named.includes(i) || !fixed(panel.variables[i]));
   const count = free.reduce((product, i) => product * panel.variables[i].values.length, 1);
   if (count > FREE_LIMIT) throw new Error(`${count} assignments are too many to try`);
   for (const i of free) values[i] = 0;
@@ -46,7 +46,7 @@ function everyAssignment(panel, variables, visit) {
 /** Assignments that make all the networks there can be, one each. */
 function distinctNetworks(panel) {
   const network = new Network(panel, new Atoms(panel)), found = new Map();
-  everyAssignment(panel, panel.networkVariables, values => {
+  everyAssignment(panel, panel.networkVariables, [], values => {
     const key = network.set(values);
     if (!found.has(key)) found.set(key, values.slice());
     return false;
@@ -54,7 +54,10 @@ function distinctNetworks(panel) {
   return [...found.values()];
 }
 
-/** Decides whether targets can be live with some pole elements taken out and some stores discharged. */
+/**
+ * Decides whether targets can be live with some pole elements taken out and some stores discharged. Reading: the
+ * isolators' own variables are as free as every other, so an auxiliary contact of an open isolator may stand either way.
+ */
 class Isolation {
   constructor(panel, targets) {
     this.panel = panel;
@@ -171,15 +174,20 @@ function limit(space) {
   if (space.urgent.time > REACH_LIMIT) throw new Error(`more than ${REACH_LIMIT} states`);
 }
 
-/** In every assignment that satisfies the condition, reachable or not, all terminals are dead. */
+/**
+ * In every assignment that satisfies the condition, reachable or not, all terminals are dead. Reading: vacuous when no
+ * assignment with these freedoms satisfies it.
+ */
 function judgeDead(panel, intent) {
   const atoms = new Atoms(panel), condition = atoms.expression(intent.when ?? true);
+  if (atoms.index.has(JSON.stringify({ quiet: true }))) throw new Error('"quiet" has no meaning outside the reachable states');
   const network = new Network(panel, atoms), targets = panel.terminalsOf(intent.of);
   const names = variablesOf(intent.when ?? true), asked = [...names].map(name => panel.variable(name).index);
   const variables = [...new Set([...panel.networkVariables, ...asked])];
+  // Reading: a failure that the condition itself names is free, whatever its class.
   const known = new Map();
   let met = false, witness = null;
-  everyAssignment(panel, variables, values => {
+  everyAssignment(panel, variables, asked, values => {
     const key = network.set(values);
     let record = known.get(key);
     if (record === undefined) {
@@ -250,100 +258,89 @@ function judgeStops(panel, intent) {
 class Stop {
   constructor(inquiry, intent, variable, wanted) {
     Object.assign(this, { inquiry, space: inquiry.space, panel: inquiry.panel, intent, variable, wanted });
-    this.controls = this.panel.variables.filter(v => v.momentary && v.index !== variable).map(v => v.index);
-    /** A selector or switch stays operated; a momentary control, or a device whose use is stop that can, returns. */
-    const v = this.panel.variables[variable];
-    this.returns = v.momentary;
+    const v = this.panel.variables[variable], device = this.panel.deviceIndex.get(v.device);
+    this.controls = this.panel.variables.filter(c => c.momentary && c.index !== variable).map(c => c.index);
+    // Reading: a stop or momentary control that was moved away from rest returns; a selector or switch stays operated.
+    this.returns = wanted !== v.rest && (v.momentary || device?.use === 'stop');
     this.bottoms = new Components(this.space.size, i => this.followers(i, false));
+    this.distances = new Map();
   }
 
-  delays(i) {
-    const { space, intent } = this, found = [];
-    if (intent.atOnce || !space.settled(i)) return found;
-    const { inputs } = space.of(i);
-    for (let k = 0; k < inputs.length; k += 2) if (space.rules.by(inputs[k]) === 'delay') found.push(inputs[k + 1]);
+  /** Urgent and delay targets of a state; optional ones as well when asked. Delays start from settled states. */
+  followers(i, optional, delays = !this.intent.atOnce) {
+    const { space } = this, steps = space.of(i), found = [...steps.urgent];
+    const add = (list, wanted) => { for (let k = 0; k < list.length; k += 2) if (wanted.includes(space.rules.by(list[k]))) found.push(list[k + 1]); };
+    if (delays && space.settled(i)) add(steps.inputs, ['delay']);
+    if (optional) add(steps.optional, delays ? ['settle', 'short', 'delay'] : ['settle', 'short']);
     return found;
   }
 
-  /** Targets of urgent and delay moves; optional ones as well when asked. */
-  followers(i, optional) {
-    const { space } = this, found = [...space.of(i).urgent, ...this.delays(i)];
-    if (optional) {
-      const list = space.of(i).optional;
-      for (let k = 0; k < list.length; k += 2) {
-        const by = space.rules.by(list[k]);
-        if (by === 'settle' || by === 'short' || (by === 'delay' && !this.intent.atOnce)) found.push(list[k + 1]);
-      }
-    }
-    return found;
+  /** For each value of a control, how many of its own moves lead to the goal. */
+  distance(variable, goal) {
+    const key = `${variable} ${goal}`;
+    if (!this.distances.has(key)) this.distances.set(key, distancesTo(this.space.rules.moves.filter(m => m.variable === variable), goal));
+    return this.distances.get(key);
   }
 
-  /** Operator moves of one control, from settled states. */
-  worked(i, variable, accept) {
+  /** Operator moves of one control that bring it nearer to the goal, from a settled state. */
+  worked(i, variable, goal) {
     const { space } = this, found = [];
     if (!space.settled(i)) return found;
-    const { inputs } = space.of(i);
+    const { inputs } = space.of(i), far = this.distance(variable, goal);
     for (let k = 0; k < inputs.length; k += 2) {
       const move = space.rules.moves[inputs[k]];
-      if (move && move.by === 'operator' && move.variable === variable && accept(move)) found.push(inputs[k + 1]);
+      if (move.by === 'operator' && move.variable === variable && far.get(move.to) < far.get(move.from)) found.push(inputs[k + 1]);
     }
     return found;
   }
 
-  /** States just after S has been brought to the wanted value, by the fewest moves of its own. */
-  operated(i) {
-    let layer = [i];
-    const seen = new Set(layer);
-    while (layer.length > 0) {
-      const reached = this.closure(layer, false), arrived = [], next = [];
-      for (const s of reached) for (const to of this.worked(s, this.variable, () => true)) {
-        if (this.space.valueAt(to, this.variable) === this.wanted) arrived.push(to);
-        else if (!seen.has(to)) { seen.add(to); next.push(to); }
-      }
-      const passing = reached.filter(s => this.space.valueAt(s, this.variable) === this.wanted);
-      if (arrived.length + passing.length > 0) return [...arrived, ...passing];
-      layer = next;
-    }
-    return [];
-  }
-
-  /** Everything that follows by urgent moves (and delays), optional ones included. */
-  closure(from, delays) {
+  /** Everything that follows while these controls are brought to their goals. */
+  closure(from, controls, delays) {
     const found = [...new Set(from)], seen = new Set(found);
     for (const s of found) {
-      const next = delays ? this.followers(s, true) : [...this.space.of(s).urgent, ...this.optionalUrgent(s)];
+      const next = this.followers(s, true, delays);
+      for (const [variable, goal] of controls) next.push(...this.worked(s, variable, goal));
       for (const to of next) if (!seen.has(to)) { seen.add(to); found.push(to); }
     }
     return found;
   }
 
-  optionalUrgent(i) {
-    const { optional } = this.space.of(i), found = [];
-    for (let k = 0; k < optional.length; k += 2) if (['settle', 'short'].includes(this.space.rules.by(optional[k]))) found.push(optional[k + 1]);
-    return found;
+  at(states, controls) { return states.filter(s => controls.every(([variable, goal]) => this.space.valueAt(s, variable) === goal)); }
+
+  /** States in which S has been brought to the wanted value. */
+  operated(i) {
+    const work = [[this.variable, this.wanted]];
+    return this.at(this.closure([i], work, false), work);
   }
 
   /** @returns {{part:string,then:any}|null} what still runs */
   fails(after) {
-    const held = this.closure(after, true), running = this.firstRunning(held);
+    const delays = !this.intent.atOnce, held = this.closure(after, [], delays);
+    const running = this.firstRunning(held);
     if (running >= 0) return { part: 'operated', then: this.panel.describe(running) };
-    const released = this.release(held), again = this.firstRunning(released);
+    const again = this.firstRunning(this.released(held, delays));
     return again >= 0 ? { part: 'released', then: this.panel.describe(again) } : null;
   }
 
   firstRunning(states) { return states.find(s => this.bottoms.isBottom(s) && this.inquiry.holds(1, s)) ?? -1; }
 
-  /** Releases every momentary control, in any order, then S itself; a selector or switch stays where it is. */
-  release(held) {
-    const toRest = v => move => move.to === this.panel.variables[v].rest;
-    let states = held;
-    for (let again = true; again;) {
-      const next = this.closure([...states, ...states.flatMap(s => this.controls.flatMap(v => this.worked(s, v, toRest(v))))], true);
-      again = next.length > states.length;
-      states = next;
-    }
-    states = states.filter(s => this.controls.every(v => this.space.valueAt(s, v) === this.panel.variables[v].rest));
+  /**
+   * Every momentary control released, in any order, then S itself. Reading: that may begin in any settled state after
+   * S was operated, not only when all has come to an end.
+   */
+  released(held, delays) {
+    const rest = this.controls.map(v => [v, this.panel.variables[v].rest]);
+    const states = this.at(this.closure(held, rest, delays), rest);
     if (!this.returns) return states;
-    return this.closure(states.flatMap(s => this.worked(s, this.variable, toRest(this.variable))), true);
+    const home = [[this.variable, this.panel.variables[this.variable].rest]];
+    return this.at(this.closure(states, home, delays), home);
   }
+}
+
+function distancesTo(moves, goal) {
+  const far = new Map([[goal, 0]]);
+  for (const [value, steps] of far) {
+    for (const m of moves) if (m.to === value && (m.by === 'operator' || m.by === 'settle') && !far.has(m.from)) far.set(m.from, steps + 1);
+  }
+  return far;
 }

@@ -166,8 +166,10 @@ export class Reach {
   /**
    * Marks every net as DEAD, live BY_LOAD_REACH or LOOSELY live, counting the unearthed conductors of these supplies.
    *
-   * The first part goes along any path, through earth-tied nets too. The second starts at any net so reached and
-   * passes no earth-tied net after it. Reading: the net it starts from may itself be earth-tied ("after that net").
+   * The first part goes along any path, through earth-tied nets too. The second passes no earth-tied net. Reading: nor
+   * does it start from one, as section 6 has it ("each link guarded by neither end earth-tied"); else all that hangs
+   * on the earth of a resistance-earthed system would be live for ever. The words "after that net" alone would let
+   * it start there: the reading `looseFromEarthTied` does that.
    * @param {number[]} supplies
    * @param {boolean} couplings
    * @param {Uint8Array} marks
@@ -183,7 +185,9 @@ export class Reach {
     let waiting = 0;
     for (let i = 0; i < marks.length; i++) {
       marks[i] = DEAD;
-      if (reached[carrying[i]] !== 0) { marks[i] = BY_LOAD_REACH; queue[waiting++] = i; }
+      if (reached[carrying[i]] === 0) continue;
+      marks[i] = BY_LOAD_REACH;
+      if (earthTied[i] === 0 || panel.readings.looseFromEarthTied) queue[waiting++] = i;
     }
     if (waiting > 0) this.floodLoosely(waiting, couplings, marks, earthTied);
     for (let i = 0; i < marks.length; i++) if (earthTied[i]) marks[i] = DEAD;

@@ -1,6 +1,6 @@
 // Shorts: cycles of solid components and supply voltages that do not sum to zero, and the elements on them.
 
-import { SOLID, DIODE, PLUS, MINUS, CLOSE } from './netlist.mjs';
+import { SOLID, PLUS, MINUS, CLOSE } from './netlist.mjs';
 import { Blocks } from './blocks.mjs';
 
 /** A cycle's voltages agree when every node of its block can be given a potential; loops in gain graphs. */
@@ -51,12 +51,25 @@ function faultyBlocks(edges, blockOf, count, supplies) {
 }
 
 export class Shorts {
-  /** @param {import('./graph.mjs').Graph} graph @param {import('./sources.mjs').Sources} sources @param {import('./reach.mjs').Reach} reach */
-  constructor(graph, sources, reach) {
+  /**
+   * @param {import('./graph.mjs').Graph} graph
+   * @param {import('./sources.mjs').Sources} sources
+   * @param {import('./reach.mjs').Reach} reach
+   * @param {import('./carries.mjs').Carries} carries lends its graph of elements and supply nodes
+   */
+  constructor(graph, sources, reach, carries) {
     this.graph = graph;
     this.sources = sources;
     this.reach = reach;
-    this.panel = graph.panel;
+    this.carries = carries;
+    const panel = this.panel = graph.panel, nets = panel.nets.length;
+    /** Elements join without voltage; a conductor's net stands its voltage above its supply's node. */
+    this.edges = [
+      ...panel.elements.map(e => ({ a: e.a, b: e.b, re: 0, im: 0, supply: -1 })),
+      ...panel.supplies.flatMap(s => s.conductors.map(c => ({ a: nets + s.index, b: c.net, re: c.re, im: c.im, supply: s.index }))),
+    ];
+    this.on = new Uint8Array(carries.on.length);
+    this.blockOf = new Int32Array(carries.on.length);
     this.supplies = new Uint8Array(this.panel.supplies.length);
     this.parent = new Int32Array(this.panel.nets.length + this.panel.supplies.length);
     this.forget();
@@ -156,22 +169,17 @@ export class Shorts {
   }
 
   findElements() {
-    const { panel, graph, sources } = this, nets = panel.nets.length, edges = [], elementOf = [];
-    for (const e of panel.elements) {
-      const conducts = graph.closed[e.index] === 1 && (SOLID[e.type] === 1 || (e.type === DIODE && this.shortedDiodes.includes(e.index)));
-      if (conducts && e.a !== e.b) { edges.push({ a: e.a, b: e.b, re: 0, im: 0, supply: -1 }); elementOf.push(e.index); }
-    }
-    const joins = edges.length;
-    for (const s of panel.working) panel.supplies[s].conductors.forEach((c, p) => {
-      if (sources.mask[s] >> p & 1) edges.push({ a: nets + s, b: c.net, re: c.re, im: c.im, supply: s });
+    const { panel, graph, carries, on, blockOf } = this, { firstConductor, conductors } = carries;
+    on.fill(0);
+    for (const e of panel.elements) if (graph.closed[e.index] === 1 && SOLID[e.type] === 1) on[e.index] = 1;
+    for (const e of this.shortedDiodes) on[e] = 1;
+    carries.joinSupplies(on, false);
+    const count = carries.blocks.run(on, blockOf), strength = new Uint8Array(count);
+    const faulty = faultyBlocks(this.edges, blockOf, count, panel.supplies);
+    conductors.forEach(({ supply }, i) => {
+      const block = blockOf[firstConductor + i];
+      if (block >= 0 && faulty[block] && this.supplies[supply]) strength[block] = Math.max(strength[block], panel.supplies[supply].limited ? 1 : 2);
     });
-    const blocks = new Blocks(nets + panel.supplies.length, edges.map(e => [e.a, e.b])), blockOf = new Int32Array(edges.length);
-    const count = blocks.run(new Uint8Array(edges.length).fill(1), blockOf);
-    const faulty = faultyBlocks(edges, blockOf, count, panel.supplies), strength = new Uint8Array(count);
-    for (let i = joins; i < edges.length; i++) {
-      const { supply } = edges[i], block = blockOf[i];
-      if (faulty[block] && this.supplies[supply]) strength[block] = Math.max(strength[block], panel.supplies[supply].limited ? 1 : 2);
-    }
-    for (let i = 0; i < joins; i++) if (SOLID[panel.types[elementOf[i]]]) this.carried[elementOf[i]] = strength[blockOf[i]];
+    for (const e of panel.elements) if (SOLID[e.type] === 1 && blockOf[e.index] >= 0) this.carried[e.index] = strength[blockOf[e.index]];
   }
 }

@@ -5,13 +5,7 @@ using Coldpath.Wiring;
 namespace Coldpath.Inspection;
 
 /// <summary>A voltage that a coil can see and is not made for.</summary>
-public sealed record WrongVoltage(
-    Variable Armature,
-    double Low,
-    double High,
-    double Volts,
-    Diagram States
-);
+public sealed record WrongVoltage(Variable Armature, double Low, double High, double Volts, Diagram States);
 
 /// <summary>Facts about armatures and their coils.</summary>
 public static class Coils
@@ -28,7 +22,9 @@ public static class Coils
         var start = evidence.Table.And(evidence.Settled, evidence.Is(armature, "in"));
         if (start.IsFalse)
             return start;
-        var after = evidence.Behaviour.ReachFrom(start, uncertainToo: true, move => !CutsPower(evidence, move)).All;
+        var after = evidence
+            .Behaviour.ReachFrom(start, uncertainToo: true, move => !CutsPower(evidence, move))
+            .All;
         return evidence.Table.Meet(after, evidence.Is(armature, "out")) ? Diagram.False : start;
     }
 
@@ -63,7 +59,9 @@ public static class Coils
             let volts = Phasors.Between(a.Item, b)
             where volts > 0
             select volts
-        ).Distinct().Order();
+        )
+            .Distinct()
+            .Order();
 
     private static bool CutsPower(Evidence evidence, Transition move)
     {

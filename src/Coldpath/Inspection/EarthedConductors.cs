@@ -45,7 +45,12 @@ public static class EarthedConductors
     /// The element hands the earthed conductor on from one side to the other: both sides have it, and one of them
     /// only through this element.
     /// </summary>
-    private static Diagram Passing(Evidence evidence, Supply supply, SupplyConductor conductor, Element element)
+    private static Diagram Passing(
+        Evidence evidence,
+        Supply supply,
+        SupplyConductor conductor,
+        Element element
+    )
     {
         var table = evidence.Table;
         var network = evidence.Network;
@@ -59,12 +64,20 @@ public static class EarthedConductors
         if (states.IsFalse)
             return states;
         var without = network.Without([element.Id]);
-        var both = table.And(without.Joined(conductor.Net, element.A), without.Joined(conductor.Net, element.B));
+        var both = table.And(
+            without.Joined(conductor.Net, element.A),
+            without.Joined(conductor.Net, element.B)
+        );
         return table.AllOf(states, !both, !network.Short(supply.Name));
     }
 
     /// <summary>The same variable opens an unearthed conductor of the supply as well.</summary>
-    private static bool OpensLiveToo(Evidence evidence, Element element, Supply supply, SupplyConductor conductor)
+    private static bool OpensLiveToo(
+        Evidence evidence,
+        Element element,
+        Supply supply,
+        SupplyConductor conductor
+    )
     {
         var moving = Moving(evidence, element);
         return evidence

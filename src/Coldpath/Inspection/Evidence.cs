@@ -1,8 +1,10 @@
 using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Sequence;
+using Coldpath.Circuit.States;
 using Coldpath.Findings;
 using Coldpath.Panels;
+using Coldpath.Standards;
 using Coldpath.Wiring;
 
 namespace Coldpath.Inspection;
@@ -17,9 +19,12 @@ public sealed class Evidence
     private readonly Lazy<Interlocks> interlocks;
     private readonly Lazy<Sections> sections;
     private readonly Lazy<Protections> protections;
+    private readonly Lazy<IReadOnlyList<JudgedIntent>> intents;
+    private readonly Narration narration;
 
-    public Evidence(Panel panel, Netlist netlist, Behaviour behaviour)
+    public Evidence(SourceText source, Panel panel, Netlist netlist, Behaviour behaviour)
     {
+        Source = source;
         Panel = panel;
         Netlist = netlist;
         Behaviour = behaviour;
@@ -29,8 +34,11 @@ public sealed class Evidence
         interlocks = new(() => new Interlocks(this));
         sections = new(() => new Sections(this));
         protections = new(() => new Protections(this));
+        intents = new(Judge);
+        narration = new(netlist);
     }
 
+    public SourceText Source { get; }
     public Panel Panel { get; }
     public Netlist Netlist { get; }
     public Behaviour Behaviour { get; }
@@ -40,6 +48,9 @@ public sealed class Evidence
     public Interlocks Interlocks => interlocks.Value;
     public Sections Sections => sections.Value;
     public Protections Protections => protections.Value;
+
+    /// <summary>The intent lines and their verdicts, in the order of the text.</summary>
+    public IReadOnlyList<JudgedIntent> Intents => intents.Value;
 
     public DiagramTable Table => Behaviour.Space.Table;
     public Network Network => Behaviour.Network;
@@ -67,9 +78,6 @@ public sealed class Evidence
 
     public Diagram Runs(Load load, Turning turns = Turning.Any) => Network.Runs(load.Name, turns);
 
-    /// <summary>States in which something of a wire's other end is live in no way.</summary>
-    public Diagram AnyLive(IEnumerable<string> nets) => Table.AnyOf(nets.Select(Network.Live));
-
     /// <summary>Tags as a list for a sentence: "K2", "K2 and K3", "K1, K2 and K3".</summary>
     public static string List(IEnumerable<string> names, string none = "nothing")
     {
@@ -86,7 +94,9 @@ public sealed class Evidence
     public static string Some(IEnumerable<string> names)
     {
         var all = names.Distinct().ToArray();
-        return all.Length <= 4 ? List(all) : $"{string.Join(", ", all[..3])} and {all.Length - 3} more points";
+        return all.Length <= 4
+            ? List(all)
+            : $"{string.Join(", ", all[..3])} and {all.Length - 3} more points";
     }
 
     /// <summary>States in which the armature wants a move that an interlock forbids.</summary>
@@ -95,6 +105,55 @@ public sealed class Evidence
     /// <summary>", in passing" when the circuit settles in none of the states.</summary>
     public string Passing(Diagram states) => Table.Meet(states, Settled) ? "" : ", in passing";
 
+    /// <summary>The shortest story to one of the states as sentences; empty when none is reachable.</summary>
+    public IReadOnlyList<StoryStep> Tell(Diagram states) =>
+        Behaviour.ShortestTo(states) is { } story ? narration.Tell(story) : [];
+
+    public IReadOnlyList<StoryStep> Tell(Story story) => narration.Tell(story);
+
+    /// <summary>Element ids of a shortest path between two conductors of the shorted supply in the state.</summary>
+    public IReadOnlyList<string> ShortPath(string supply, State state) =>
+        new Trace(Network, state).Short(supply)?.Elements ?? [];
+
+    /// <summary>The declaration of the first of the devices that has one; the panel's own place when none has.</summary>
+    public Span PlaceOf(IEnumerable<string> devices) =>
+        devices.Select(Panel.SpanOf).FirstOrDefault(span => span is not null) ?? new(Source, 0, 0);
+
     /// <summary>Begins a finding of the check about the devices; the first is the culprit that carries the place.</summary>
-    public Report Report(Check check, IEnumerable<string> devices) => new(this, check.Card, [.. devices.Distinct()]);
+    public Report Report(Check check, IEnumerable<string> devices) =>
+        new(this, check.Card, [.. devices.Distinct()]);
+
+    private Span SpanAt(IReadOnlyList<int> place) =>
+        new(Source, Source.Offset(place[0], place[1]), Source.Offset(place[2], place[3]));
+
+    private List<string> DevicesOf(Intent intent)
+    {
+        var variables = Guards.Variables(intent.When).Concat(intent.By.Select(o => o.Variable)).ToHashSet();
+        var named = Netlist.Variables.Where(v => variables.Contains(v.Name)).Select(v => v.Device);
+        return
+        [
+            .. new[] { intent.Of }
+                .OfType<string>()
+                .Concat(intent.Via)
+                .Concat(named)
+                .Where(Devices.Known)
+                .Distinct(),
+        ];
+    }
+
+    private JudgedIntent[] Judge()
+    {
+        var questions = new Questions(Behaviour);
+        return
+        [
+            .. Netlist.Intents.Select(intent => new JudgedIntent(
+                intent,
+                SpanAt(intent.Span),
+                questions.Answer(intent)
+            )
+            {
+                Devices = DevicesOf(intent),
+            }),
+        ];
+    }
 }

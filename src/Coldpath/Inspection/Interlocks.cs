@@ -59,7 +59,9 @@ public sealed class Interlocks(Evidence evidence)
     {
         var pulled = Armature(second)!;
         var pulls = evidence.Behaviour.Transitions.Where(t => IsPull(t, pulled)).ToArray();
-        var restless = evidence.Behaviour.Transitions.Where(t => t.IsUrgent && !IsOf(t, first) && !IsOf(t, second));
+        var restless = evidence.Behaviour.Transitions.Where(t =>
+            t.IsUrgent && !IsOf(t, first) && !IsOf(t, second)
+        );
         return Table.AllOf(
             evidence.Is(Armature(first)!, "in"),
             Table.AnyOf(pulls.Select(t => Table.Or(t.Certain, t.Uncertain))),

@@ -45,11 +45,15 @@ public static class MainIsolators
         var table = evidence.Table;
         var network = evidence.Network;
         var without = evidence.Network.Without(isolator.Isolates!.Elements);
-        var open = table.AllOf(isolator.Isolates.Elements.Select(id => !network.Closed(id)).Prepend(evidence.Settled));
+        var open = table.AllOf(
+            isolator.Isolates.Elements.Select(id => !network.Closed(id)).Prepend(evidence.Settled)
+        );
         var loadSide = isolator.Isolates.Elements.Select(evidence.Devices.Element).ToArray();
         var all = Diagram.False;
         var points = new List<Point>();
-        foreach (var point in evidence.Netlist.Points.Where(p => p.Device is not null && p.Device != isolator.Tag))
+        foreach (
+            var point in evidence.Netlist.Points.Where(p => p.Device is not null && p.Device != isolator.Tag)
+        )
         {
             if (!IsBehind(evidence, without, loadSide, point.Net))
                 continue;

@@ -13,12 +13,12 @@ public sealed class Protections(Evidence evidence)
 
     /// <summary>In declared order.</summary>
     public IReadOnlyList<Overload> Overloads { get; } =
-        [
-            .. from device in evidence.Netlist.Devices
-            from protection in device.Protects
-            where protection.Against == "overload"
-            select new Overload(device.Tag, protection.Elements, protection.Variable),
-        ];
+    [
+        .. from device in evidence.Netlist.Devices
+        from protection in device.Protects
+        where protection.Against == "overload"
+        select new Overload(device.Tag, protection.Elements, protection.Variable),
+    ];
 
     /// <summary>Elements of every fuse and breaker.</summary>
     public IReadOnlyList<string> ShortCircuitElements =>
@@ -43,7 +43,9 @@ public sealed class Protections(Evidence evidence)
     public Diagram IgnoredTrip(Overload overload)
     {
         var variable = evidence.Netlist.Variables.First(v => v.Name == overload.Variable);
-        var tripped = Table.AnyOf(variable.Values.Where(v => v == "tripped").Select(v => evidence.Is(variable, v)));
+        var tripped = Table.AnyOf(
+            variable.Values.Where(v => v == "tripped").Select(v => evidence.Is(variable, v))
+        );
         var carrying = Table.AnyOf(overload.Elements.Select(evidence.Network.Carries));
         return Table.AllOf(evidence.Quiet, tripped, carrying);
     }
@@ -53,9 +55,7 @@ public sealed class Protections(Evidence evidence)
         var network = new Lazy<Circuit.Conduction.Network>(() => evidence.Network.Without(overload.Elements));
         return evidence.Motors.Any(other =>
             other.Name != motor.Name
-            && !Table
-                .AllOf(evidence.Settled, evidence.Runs(other), !network.Value.Runs(other.Name))
-                .IsFalse
+            && !Table.AllOf(evidence.Settled, evidence.Runs(other), !network.Value.Runs(other.Name)).IsFalse
         );
     }
 }

@@ -12,7 +12,7 @@ public sealed class Report(Evidence evidence, Card card, IReadOnlyList<string> d
         Name = card.Name,
         Severity = card.Severity,
         Message = card.Title,
-        Location = evidence.Panel.SpanOf(devices),
+        Location = evidence.PlaceOf(devices),
         Devices = devices,
         Reference = card.Reference,
         Remedy = card.Remedy,
@@ -35,6 +35,10 @@ public sealed class Report(Evidence evidence, Card card, IReadOnlyList<string> d
 
     /// <summary>The shortest story to one of the states.</summary>
     public Report After(Diagram states) => With(finding with { Story = evidence.Tell(states) });
+
+    /// <summary>The story, or the assignment, that refutes an intent.</summary>
+    public Report Telling(JudgedIntent judged) =>
+        judged.Verdict.Story is { } story ? With(finding with { Story = evidence.Tell(story) }) : this;
 
     public Report Along(IEnumerable<string> path) => With(finding with { Path = [.. path] });
 

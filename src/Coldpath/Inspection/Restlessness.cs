@@ -22,7 +22,11 @@ public static class Restlessness
         {
             var cycle = evidence.Behaviour.Settling.After(evidence.Behaviour.Space.Of(story.End));
             var devices = Moving(evidence, cycle);
-            var like = table.AllOf(states, Movers(evidence, devices), !Movers(evidence, Others(evidence, devices)));
+            var like = table.AllOf(
+                states,
+                Movers(evidence, devices),
+                !Movers(evidence, Others(evidence, devices))
+            );
             yield return new(devices, table.Or(like, table.And(states, cycle)));
             states = table.AllOf(states, !like, !cycle);
         }
@@ -34,7 +38,10 @@ public static class Restlessness
         var outcomes = evidence.Motors.SelectMany(m =>
             new[] { evidence.Runs(m), evidence.Runs(m, Turning.Forward), evidence.Runs(m, Turning.Reverse) }
         );
-        var states = evidence.Table.And(evidence.Reachable, evidence.Table.AnyOf(outcomes.Select(o => Differs(evidence, o))));
+        var states = evidence.Table.And(
+            evidence.Reachable,
+            evidence.Table.AnyOf(outcomes.Select(o => Differs(evidence, o)))
+        );
         for (var found = 0; found < Most && evidence.Behaviour.ShortestTo(states) is { } story; found++)
         {
             var here = evidence.Behaviour.Space.Of(story.End);
@@ -55,7 +62,9 @@ public static class Restlessness
     private static List<string> Moving(Evidence evidence, Diagram states) =>
         [
             .. evidence
-                .Behaviour.Transitions.Where(t => t.Cause == Cause.Settle && evidence.Table.Meet(t.Certain, states))
+                .Behaviour.Transitions.Where(t =>
+                    t.Cause == Cause.Settle && evidence.Table.Meet(t.Certain, states)
+                )
                 .Select(t => evidence.Netlist.Variables[t.Variable].Device)
                 .Distinct(),
         ];

@@ -29,7 +29,9 @@ public sealed class Sections
         isolating = [.. evidence.Devices.Isolators.SelectMany(d => d.Isolates!.Elements)];
         allIsolatorsOut = new(() => evidence.Network.Without(isolating));
         allContactsOut = new(() =>
-            evidence.Network.Without(isolating.Concat(evidence.Netlist.Elements.Where(IsContact).Select(e => e.Id)))
+            evidence.Network.Without(
+                isolating.Concat(evidence.Netlist.Elements.Where(IsContact).Select(e => e.Id))
+            )
         );
         All = Find();
     }
@@ -43,7 +45,9 @@ public sealed class Sections
     /// </summary>
     public IEnumerable<Section> NotIsolated(bool byContacts) =>
         All.Where(s => !HoldsSource(s) && s.Devices.Count > 0)
-            .Where(s => StaysLive(s, allIsolatorsOut.Value) && StaysLive(s, allContactsOut.Value) != byContacts);
+            .Where(s =>
+                StaysLive(s, allIsolatorsOut.Value) && StaysLive(s, allContactsOut.Value) != byContacts
+            );
 
     /// <summary>The section of a net.</summary>
     public Section Of(string net) => All.First(s => s.Nets.Contains(net));
@@ -78,7 +82,9 @@ public sealed class Sections
             graph.AddEdge(new(e.A, e.B));
         var components = new ConnectedComponentsAlgorithm<string, QuikGraph.SEdge<string>>(graph);
         components.Compute();
-        var points = netlist.Points.Where(p => p.Device is not null).ToLookup(p => components.Components[p.Net]);
+        var points = netlist
+            .Points.Where(p => p.Device is not null)
+            .ToLookup(p => components.Components[p.Net]);
         return
         [
             .. netlist

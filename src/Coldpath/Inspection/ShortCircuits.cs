@@ -8,7 +8,11 @@ public static class ShortCircuits
 {
     /// <summary>Two conductors of different voltage of one supply lie in one solid component.</summary>
     public static IEnumerable<Culprits> Within(Evidence evidence, Supply supply) =>
-        CulpritSearch.In(evidence, evidence.Table.And(evidence.Reachable, Inside(evidence, supply)), supply.Name);
+        CulpritSearch.In(
+            evidence,
+            evidence.Table.And(evidence.Reachable, Inside(evidence, supply)),
+            supply.Name
+        );
 
     /// <summary>Two supplies joined so that voltages do not agree, neither shorted in itself.</summary>
     public static IEnumerable<Culprits> Between(Evidence evidence, Supply first, Supply second)

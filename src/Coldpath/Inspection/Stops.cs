@@ -26,13 +26,17 @@ public static class Stops
         if (variable is null)
             return Diagram.False;
         return control.Use == ControlUse.Mode
-            ? evidence.Table.AnyOf(OffPositions(evidence, control).Select(value => evidence.Is(variable, value)))
+            ? evidence.Table.AnyOf(
+                OffPositions(evidence, control).Select(value => evidence.Is(variable, value))
+            )
             : !evidence.Is(variable, variable.Rest);
     }
 
     /// <summary>Every stop and emergency stop operated, every selector that has an OFF at OFF.</summary>
     public static Diagram AllOperated(Evidence evidence) =>
-        evidence.Table.AllOf(Emergency(evidence).Concat(Ordinary(evidence)).Select(d => Operated(evidence, d)));
+        evidence.Table.AllOf(
+            Emergency(evidence).Concat(Ordinary(evidence)).Select(d => Operated(evidence, d))
+        );
 
     private static IEnumerable<string> OffPositions(Evidence evidence, NetlistDevice control) =>
         Position(evidence, control)?.Values.Where(value => OffNames.Contains(value)) ?? [];

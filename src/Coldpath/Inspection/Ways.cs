@@ -64,7 +64,12 @@ public sealed class Ways(Evidence evidence)
         var runs = table.And(evidence.Settled, network.Runs(load.Name));
         var enough = table.UpwardClosure(table.Exists(runs, table.Cube(evidence.Behaviour.Space.Levels)));
         var levels = controllers.Select(KeptLevel).ToArray();
-        return [.. table.Sets(table.Minimal(enough, levels), levels).Select(set => WayOf(load, controllers, runs, set))];
+        return
+        [
+            .. table
+                .Sets(table.Minimal(enough, levels), levels)
+                .Select(set => WayOf(load, controllers, runs, set)),
+        ];
     }
 
     private Way WayOf(Load load, string[] controllers, Diagram runs, IReadOnlyList<int> set)

@@ -243,6 +243,9 @@ public sealed record NetlistDevice
     public Isolation? Isolates { get; init; }
     public IReadOnlyList<ShortOpening> OpensOnShort { get; init; } = [];
 
+    /// <summary>What its kind calls its states ("full speed"), over the netlist's names.</summary>
+    public IReadOnlyList<KeyValuePair<string, Expression>> States { get; init; } = [];
+
     /// <summary>Ratings as printed in the description, by parameter name.</summary>
     public IReadOnlyList<KeyValuePair<string, string>> Ratings { get; init; } = [];
     public IReadOnlyList<int> Span { get; init; } = [];

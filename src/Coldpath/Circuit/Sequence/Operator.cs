@@ -31,7 +31,8 @@ public sealed class Operator
     public Operated Settle(State state) => Settle(null, [], state, raced: false);
 
     /// <summary>
-    /// Brings a variable to a value by its own moves, over the values between if need be, settling after each.
+    /// Brings a variable to a value by its own moves, over the values between if need be, settling after each. A
+    /// refused operation leaves the state as it was.
     /// </summary>
     public Operated Operate(State state, Operation operation)
     {
@@ -43,11 +44,11 @@ public sealed class Operator
         {
             var (move, refusal) = Next(done.State, route);
             if (move is null)
-                return done with { Refusal = refusal };
+                return new(operation, [], state, refusal);
 
             done = Settle(operation, [.. done.Steps, Made(move, done.State)], done.Raced);
             if (route.From(done.State[variable]) > route.From(move.To))
-                return done with { Refusal = Refusal.Undone };
+                return new(operation, [], state, Refusal.Undone);
         }
         return done;
     }

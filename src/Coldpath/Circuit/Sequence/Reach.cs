@@ -35,6 +35,13 @@ internal sealed class Reach
 
     public Diagram Start { get; }
 
+    /// <summary>The same moves from another start.</summary>
+    public Reach With(Diagram start) => new(space, settling, transitions, start, uncertainToo);
+
+    /// <summary>The start states from which the target is reached.</summary>
+    public Diagram StartsOf(Diagram target) =>
+        space.Table.And(Start, Following.Union(Operating).Backward(target));
+
     /// <summary>Every state reached, passing ones included.</summary>
     public Diagram All => all.Value;
 

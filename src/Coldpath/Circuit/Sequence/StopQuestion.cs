@@ -146,17 +146,24 @@ internal sealed class StopQuestion
             .Select(d => d.Use)
             .FirstOrDefault();
 
-    /// <summary>The story through all phases, the last phase ending in the target.</summary>
-    private Verdict Refuted(StopFailure failure, Diagram target, params ReadOnlySpan<Reach> phases)
+    /// <summary>
+    /// The story through all phases to the target in the last: the nearest state from which the rest can follow, and
+    /// so on from there.
+    /// </summary>
+    private Verdict Refuted(StopFailure failure, Diagram target, params Reach[] phases)
     {
-        var steps = new List<Step>();
-        var start = Space.Rest;
+        var targets = new Diagram[phases.Length];
         for (var i = phases.Length - 1; i >= 0; i--)
         {
-            var (from, made) = new StoryFinder(Space, phases[i]).Shortest(target)!.Value;
-            steps.InsertRange(0, made);
-            start = from;
-            target = Space.Of(from);
+            targets[i] = target;
+            target = phases[i].StartsOf(target);
+        }
+        var start = Space.First(target)!;
+        var steps = new List<Step>();
+        foreach (var (phase, goal) in phases.Zip(targets))
+        {
+            var from = steps.Count == 0 ? start : steps[^1].After;
+            steps.AddRange(new StoryFinder(Space, phase.With(Space.Of(from))).Shortest(goal)!.Value.Steps);
         }
         return new(Outcome.Refuted) { StopFailure = failure, Story = new Story(start, steps, uncertainToo) };
     }

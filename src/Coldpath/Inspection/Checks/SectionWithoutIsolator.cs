@@ -21,12 +21,11 @@ public sealed class SectionWithoutIsolator : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var section in e.Sections.NotIsolated(byContacts: false))
-             yield return e.Report(this, section.Devices)
-                 .Points(section.Points)
-                 .Says($"nothing can be opened that makes {Evidence.List(section.Devices)} dead")
-                 .Finding;
-     }
+    {
+        foreach (var section in e.Sections.NotIsolated(byContacts: false))
+            yield return e.Report(this, section.Devices)
+                .Points(section.Points)
+                .Says($"nothing can be opened that makes {Evidence.List(section.Devices)} dead")
+                .Finding;
+    }
 }
