@@ -11,6 +11,21 @@ public static class CommandLine
     {
         try
         {
+            var exit = Guarded(arguments, outside);
+            outside.Out.Flush();
+            return exit;
+        }
+        catch (IOException)
+        {
+            // Nobody reads the output any more. What was not read cannot count as answered.
+            return Exit.Unfinished;
+        }
+    }
+
+    private static Exit Guarded(string[] arguments, Outside outside)
+    {
+        try
+        {
             return Invoke(arguments, outside);
         }
         catch (OperationCanceledException)
@@ -23,7 +38,8 @@ public static class CommandLine
             Terminal.Complain(outside, unreadable.Message);
             return Exit.Unusable;
         }
-        catch (Exception defect) when (outside.Variable("COLDPATH_TRACE") is null)
+        catch (Exception defect)
+            when (defect is not IOException && outside.Variable("COLDPATH_TRACE") is null)
         {
             Apologise(outside, arguments, defect);
             return Exit.Unfinished;

@@ -26,7 +26,6 @@ internal sealed class Delivery(Outside outside, string? file)
 
     public void Finish()
     {
-        outside.Out.Flush();
         if (file is not null)
             Sources.Save(file, kept.ToString(), outside);
     }

@@ -25,8 +25,8 @@ public sealed class Outside : IDisposable
         var outside = new Outside
         {
             In = Console.OpenStandardInput(),
-            Out = Writer(Console.OpenStandardOutput()),
-            Error = Writer(Console.OpenStandardError()),
+            Out = Writer(Console.OpenStandardOutput(), autoFlush: false),
+            Error = Writer(Console.OpenStandardError(), autoFlush: true),
             OutIsTerminal = !Console.IsOutputRedirected,
             ErrorIsTerminal = !Console.IsErrorRedirected,
             Directory = Environment.CurrentDirectory,
@@ -48,13 +48,12 @@ public sealed class Outside : IDisposable
 
     public void Dispose()
     {
-        Out.Flush();
-        Error.Flush();
+        Console.CancelKeyPress -= Interrupt;
         interruption.Dispose();
     }
 
-    private static StreamWriter Writer(Stream stream) =>
-        new(stream, new UTF8Encoding(false)) { NewLine = "\n" };
+    private static StreamWriter Writer(Stream stream, bool autoFlush) =>
+        new(stream, new UTF8Encoding(false)) { NewLine = "\n", AutoFlush = autoFlush };
 
     /// <summary>The first asks for an end and gives two seconds for it, the second takes it.</summary>
     private void Interrupt(object? sender, ConsoleCancelEventArgs press)
@@ -63,6 +62,12 @@ public sealed class Outside : IDisposable
             return;
         press.Cancel = true;
         interruption.Cancel();
-        _ = new Timer(_ => Environment.Exit((int)Exit.Unfinished), null, 2000, Timeout.Infinite);
+        _ = new Timer(End, null, 2000, Timeout.Infinite);
+    }
+
+    private void End(object? state)
+    {
+        Error.WriteLine("coldpath: interrupted; nothing is proved");
+        Environment.Exit((int)Exit.Unfinished);
     }
 }

@@ -10,13 +10,11 @@ internal sealed class Progress(Outside outside, int steps)
         step++;
         if (steps > 1 && outside.ErrorIsTerminal)
             outside.Error.Write($"\r\u001b[K{step}/{steps} {what}");
-        outside.Error.Flush();
     }
 
     public void Clear()
     {
         if (steps > 1 && outside.ErrorIsTerminal)
             outside.Error.Write("\r\u001b[K");
-        outside.Error.Flush();
     }
 }

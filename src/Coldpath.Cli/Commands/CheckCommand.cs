@@ -89,12 +89,12 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
     {
         var worst = Exit.Clean;
         foreach (var report in reports)
-            if (ExitOf(report) is var exit && exit > worst)
+            if (ExitOf(report, failOn) is var exit && exit > worst)
                 worst = exit;
         return worst;
     }
 
-    private Exit ExitOf(CheckReport report) =>
+    internal static Exit ExitOf(CheckReport report, Severity failOn) =>
         !report.Complete ? Exit.Unfinished
         : !report.Readable ? Exit.Unusable
         : report.Findings.Any(f => f.Waived is null && f.Severity >= failOn) ? Exit.Findings

@@ -56,7 +56,7 @@ internal static class IsolateCommand
         have?.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
     /// <summary>A script that goes on after exit code 0 must not do so without a set that isolates.</summary>
-    private static Exit ExitOf(IsolateAnswer answer) =>
+    internal static Exit ExitOf(IsolateAnswer answer) =>
         !answer.Complete || answer.Have is { Enough: Verdict.Open } ? Exit.Unfinished
         : answer.Have is { Enough: Verdict.No } || answer.Count.IsZero ? Exit.Findings
         : Exit.Clean;

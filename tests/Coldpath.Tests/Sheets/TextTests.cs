@@ -109,6 +109,20 @@ public class TextTests
     }
 
     [Fact]
+    public void A_live_answer_gives_the_positions() =>
+        LiveText.Of(Samples.Live).ToString().Should().Contain("settled: steady\n  Q1 closed, S1 HAND\n");
+
+    [Fact]
+    public void Long_lists_are_broken_into_lines()
+    {
+        var lines = new Page()
+            .Flow([.. Enumerable.Range(1, 9).Select(i => $"X1:{i}")], 20)
+            .ToString()
+            .Split('\n');
+        lines.Should().Equal("  X1:1, X1:2, X1:3,", "  X1:4, X1:5, X1:6,", "  X1:7, X1:8, X1:9", "");
+    }
+
+    [Fact]
     public void Every_answer_ends_with_the_cautions()
     {
         foreach (

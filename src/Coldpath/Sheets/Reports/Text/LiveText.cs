@@ -15,6 +15,7 @@ public static class LiveText
             Footing.WriteIncomplete(page, answer.Incomplete, words);
         FindingText.WriteStory(page, answer.Steps);
         WriteSettled(page, answer.Settled);
+        page.Flow([.. answer.State.Select(v => $"{v.Key} {v.Value}")]);
         WriteLoads(page, answer);
         var live = answer.Points.Where(p => p.Reach != Reach.Dead).ToArray();
         if (live.Length > 0)
@@ -45,8 +46,6 @@ public static class LiveText
     {
         var dead = answer.Points.Where(p => p.Reach == Reach.Dead).Select(p => p.Point).ToArray();
         if (dead.Length > 0)
-            page.Line()
-                .Line($"{words.Dead} in this state", Style.Strong)
-                .Line("  " + string.Join(", ", dead));
+            page.Line().Line($"{words.Dead} in this state", Style.Strong).Flow(dead);
     }
 }

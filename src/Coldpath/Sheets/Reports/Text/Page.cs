@@ -45,6 +45,23 @@ public sealed class Page
         return this;
     }
 
+    /// <summary>Items one after another with commas, indented, broken before <paramref name="widest"/> columns.</summary>
+    public Page Flow(IReadOnlyList<string> items, int widest = 100)
+    {
+        var line = " ";
+        for (var i = 0; i < items.Count; i++)
+        {
+            var item = " " + items[i] + (i < items.Count - 1 ? "," : "");
+            if (line.Length > 1 && Cells.Width(line) + Cells.Width(item) > widest)
+            {
+                Line(line);
+                line = " ";
+            }
+            line += item;
+        }
+        return items.Count > 0 ? Line(line) : this;
+    }
+
     /// <summary>The text alone.</summary>
     public override string ToString()
     {
