@@ -53,6 +53,8 @@ public static class Workbench
     /// <summary>The flattened panel as JSON.</summary>
     public static Answered<string> Netlist(SourceText source) => new(null, [], Unread);
 
+    public static IReadOnlyList<string> KindNames => [];
+
     /// <summary>All standard kinds and what they are.</summary>
     public static Page Kinds() => new();
 

@@ -43,6 +43,7 @@ public partial class ArchitectureTests
     [Fact]
     public void Only_the_command_line_touches_console_files_clock_and_randomness() =>
         Files("src/Coldpath")
+            .Where(file => !file.Contains("/Generated/", StringComparison.Ordinal))
             .SelectMany(file => Outside().Matches(Code(file)).Select(match => $"{file} says {match.Value}"))
             .Should()
             .BeEmpty();
