@@ -51,12 +51,7 @@ public static class CommandLine
         var root = Root(outside);
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0 && parsed.Action is not HelpAction and not ExampleHelp)
-        {
-            foreach (var error in parsed.Errors)
-                Terminal.Complain(outside, error.Message);
-            Terminal.Complain(outside, "--help shows how it is used");
-            return Exit.Unusable;
-        }
+            return Refuse(parsed, root, outside);
         return (Exit)
             parsed.Invoke(
                 new InvocationConfiguration
@@ -67,6 +62,18 @@ public static class CommandLine
                     ProcessTerminationTimeout = null,
                 }
             );
+    }
+
+    /// <summary>A wrong command makes every further word wrong too: only it is named.</summary>
+    private static Exit Refuse(ParseResult parsed, RootCommand root, Outside outside)
+    {
+        if (parsed.CommandResult.Command is RootCommand && parsed.UnmatchedTokens is [var word, ..])
+            Terminal.Complain(outside, Near.Unknown("command", word, root.Subcommands.Select(c => c.Name)));
+        else
+            foreach (var error in parsed.Errors)
+                Terminal.Complain(outside, error.Message);
+        Terminal.Complain(outside, "--help shows how it is used");
+        return Exit.Unusable;
     }
 
     private static RootCommand Root(Outside outside)

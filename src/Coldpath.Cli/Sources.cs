@@ -1,15 +1,13 @@
 using System.IO.Enumeration;
 using System.Text;
 using Coldpath.Findings;
+using Coldpath.Notation;
 
 namespace Coldpath.Cli;
 
 /// <summary>Descriptions from files, directories and the standard input.</summary>
 internal static class Sources
 {
-    /// <summary>Bytes a description may have; the language's own limit.</summary>
-    public const int Largest = 4 * 1024 * 1024;
-
     private static readonly UTF8Encoding Strict = new(false, true);
 
     /// <summary>
@@ -57,9 +55,9 @@ internal static class Sources
     private static byte[] ReadBytes(string path, Outside outside)
     {
         using var stream = outside.Open(path);
-        var bytes = new byte[Largest + 1];
+        var bytes = new byte[Limits.FileBytes + 1];
         var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-        if (length > Largest)
+        if (length > Limits.FileBytes)
             throw new UnreadableException(
                 $"{path} is larger than 4 MB, the most that a description may have"
             );

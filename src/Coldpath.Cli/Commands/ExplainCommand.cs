@@ -33,7 +33,7 @@ internal static class ExplainCommand
         else if (Find(wanted) is { } card)
             Terminal.Print(outside, ExplainText.Of(card));
         else
-            throw new UnreadableException($"no check is called {wanted}; 'coldpath explain' lists them all");
+            throw new UnreadableException(Near.Unknown("check", wanted, Workbench.Cards.Select(c => c.Name)));
         return Exit.Clean;
     }
 

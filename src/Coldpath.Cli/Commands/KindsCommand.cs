@@ -24,7 +24,7 @@ internal static class KindsCommand
         else if (Workbench.Kind(name) is { } text)
             outside.Out.Write(text);
         else
-            throw new UnreadableException($"no kind is called {name}; 'coldpath kinds' lists them all");
+            throw new UnreadableException(Near.Unknown("kind", name, Workbench.KindNames));
         return Exit.Clean;
     }
 }

@@ -1,4 +1,5 @@
 using Coldpath.Cli;
+using Coldpath.Notation;
 using FluentAssertions;
 using Xunit;
 
@@ -67,6 +68,15 @@ public class CommandLineTests
     }
 
     [Fact]
+    public void A_misspelt_command_or_check_is_named_with_what_was_meant()
+    {
+        using var desk = new Desk();
+        desk.Run("chekc", "a.panel").Error.Should().StartWith("coldpath: there is no command 'chekc'; did you mean 'check'?\n");
+        desk.Run("explain", "way-without-overlod").Error.Should().Contain("did you mean 'way-without-overload'?");
+        desk.Run("kinds", "contcator").Error.Should().Contain("did you mean 'contactor'?");
+    }
+
+    [Fact]
     public void A_file_that_is_not_there_is_2()
     {
         using var desk = new Desk();
@@ -99,7 +109,7 @@ public class CommandLineTests
     {
         using var desk = new Desk();
         using (var file = File.Create(desk.At("large.panel")))
-            file.SetLength(Sources.Largest + 1L);
+            file.SetLength(Limits.FileBytes + 1L);
         var ran = desk.Run("check", "large.panel");
         ran.Exit.Should().Be(Exit.Unusable);
         ran.Error.Should().Contain("larger than 4 MB");

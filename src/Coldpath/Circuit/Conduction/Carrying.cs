@@ -52,8 +52,8 @@ internal sealed class Carrying
     }
 
     /// <summary>
-    /// A load between the two nets would carry current, with leaks and couplings counted as conducting and stored
-    /// sources as supplies.
+    /// A load between the two nets would carry current, with leaks and couplings counted as conducting (these both
+    /// ways, as current needs a way back) and stored sources as supplies.
     /// </summary>
     public Diagram WouldCarry(int a, int b)
     {
@@ -93,11 +93,9 @@ internal sealed class Carrying
     {
         var graph = WithHubs(_ => true);
         foreach (var link in mesh.Links)
-        {
-            graph.Join(link.A, link.B, link.Closed);
-            graph.Join(link.A, link.B, link.Leaks);
-        }
-        mesh.AddCouplings(graph);
+            graph.Join(link.A, link.B, Table.Or(link.Closed, link.Leaks));
+        foreach (var (a, b, _) in mesh.CouplingLinks())
+            graph.Join(a, b, Diagram.True);
         return graph;
     }
 

@@ -158,9 +158,21 @@ public sealed class Network
         return Table.And(Abnormal(load), Table.AnyOf(two));
     }
 
-    /// <summary>Neither runs nor carries current, yet a terminal is live.</summary>
+    /// <summary>
+    /// Neither runs nor carries current, yet a terminal is live: one declared, an end of an element, or a net that one
+    /// of its connections names.
+    /// </summary>
     public Diagram StandsLive(string load) =>
-        Table.AllOf(Table.AnyOf(loads[load].Terminals.Select(Live)), !Runs(load), !Abnormal(load));
+        Table.AllOf(Table.AnyOf(TerminalsOf(loads[load]).Select(Live)), !Runs(load), !Abnormal(load));
+
+    private IEnumerable<string> TerminalsOf(Load load) =>
+        load
+            .Elements.Select(id => LinkOf(id).Element)
+            .SelectMany(e => new[] { e.A, e.B })
+            .Concat(load.Modes.SelectMany(m => m.Feed))
+            .Concat(load.Modes.SelectMany(m => m.Joined.Concat(m.Apart)).SelectMany(p => new[] { p.A, p.B }))
+            .Concat(load.Terminals)
+            .Distinct();
 
     private Diagram OfAtom(Expression atom)
     {
