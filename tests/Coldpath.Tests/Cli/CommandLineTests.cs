@@ -71,8 +71,12 @@ public class CommandLineTests
     public void A_misspelt_command_or_check_is_named_with_what_was_meant()
     {
         using var desk = new Desk();
-        desk.Run("chekc", "a.panel").Error.Should().StartWith("coldpath: there is no command 'chekc'; did you mean 'check'?\n");
-        desk.Run("explain", "way-without-overlod").Error.Should().Contain("did you mean 'way-without-overload'?");
+        desk.Run("chekc", "a.panel")
+            .Error.Should()
+            .StartWith("coldpath: there is no command 'chekc'; did you mean 'check'?\n");
+        desk.Run("explain", "way-without-overlod")
+            .Error.Should()
+            .Contain("did you mean 'way-without-overload'?");
         desk.Run("kinds", "contcator").Error.Should().Contain("did you mean 'contactor'?");
     }
 

@@ -57,5 +57,10 @@ public sealed class CardTests
         Workbench.Check(new SourceText("example.panel", panel), CancellationToken.None);
 
     private static string Told(CheckReport report) =>
-        string.Join('\n', report.Findings.Select(f => $"{f.Name}: {f.Message} [{string.Join(" / ", f.Story.Select(s => s.Text))}]"));
+        string.Join(
+            '\n',
+            report.Findings.Select(f =>
+                $"{f.Name}: {f.Message} [{string.Join(" / ", f.Story.Select(s => s.Text))}]"
+            )
+        );
 }

@@ -46,11 +46,17 @@ public sealed class PanelFilesTests
     private static CheckReport Check(string folder, string file)
     {
         var path = Path.Combine(Folder(folder), file);
-        return Workbench.Check(new SourceText($"{folder}/{file}", File.ReadAllText(path)), CancellationToken.None);
+        return Workbench.Check(
+            new SourceText($"{folder}/{file}", File.ReadAllText(path)),
+            CancellationToken.None
+        );
     }
 
     private static IEnumerable<string> Files(string folder) =>
-        Directory.GetFiles(Folder(folder), "*.panel").Select(p => Path.GetFileName(p)!).Order(StringComparer.Ordinal);
+        Directory
+            .GetFiles(Folder(folder), "*.panel")
+            .Select(p => Path.GetFileName(p)!)
+            .Order(StringComparer.Ordinal);
 
     private static string Folder(string folder) => Path.Combine(RepositoryRoot.Path, folder);
 }

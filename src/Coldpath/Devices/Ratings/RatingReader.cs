@@ -113,10 +113,18 @@ internal sealed class RatingReader(RatingForms forms, AtomRow row, RatingFinding
     {
         var start = row.At;
         row.Take();
-        while (row.Ahead() is WordAtom word && row.Longest(forms.Names) is null && ShortForm.Read(word.Text, forms) is null)
+        while (
+            row.Ahead() is WordAtom word
+            && row.Longest(forms.Names) is null
+            && ShortForm.Read(word.Text, forms) is null
+        )
         {
             var before = row.At;
-            if (forms.Takes.Any(t => t.Bare && t.Form is ChoiceFormSyntax && RatingValues.Read(row, t) is not null))
+            if (
+                forms.Takes.Any(t =>
+                    t.Bare && t.Form is ChoiceFormSyntax && RatingValues.Read(row, t) is not null
+                )
+            )
             {
                 row.At = before;
                 break;
