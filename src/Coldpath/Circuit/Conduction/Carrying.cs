@@ -40,15 +40,16 @@ internal sealed class Carrying
         return Table.And(conducts, OnCycle(current.Value, EndsOf(link), LastingHubs));
     }
 
-    /// <summary>The element is solid, and a shorted supply drives current through it along solid elements.</summary>
-    public Diagram CarriesShort(Link link)
+    /// <summary>The element is solid, and some shorted supply drives current through it along solid elements.</summary>
+    public Diagram CarriesShort(Link link) => Table.AnyOf(LastingHubs.Select(hub => CarriesShort(link, hub)));
+
+    /// <summary>The element is solid, and this supply, shorted, drives current through it along solid elements.</summary>
+    public Diagram CarriesShort(Link link, int supply)
     {
-        if (!link.IsSolid || shorts.Any.IsFalse)
-            return Diagram.False;
-        var ways = LastingHubs
-            .Where(hub => !shorts.Of(hub).IsFalse)
-            .Select(hub => Table.And(shorts.Of(hub), OnCycle(shortCurrent.Value, EndsOf(link), [hub])));
-        return Table.And(link.Closed, Table.AnyOf(ways));
+        var shorted = shorts.Of(supply);
+        return !link.IsSolid || shorted.IsFalse
+            ? Diagram.False
+            : Table.AllOf(link.Closed, shorted, OnCycle(shortCurrent.Value, EndsOf(link), [supply]));
     }
 
     /// <summary>

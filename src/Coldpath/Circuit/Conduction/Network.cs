@@ -133,6 +133,10 @@ public sealed class Network
     /// <summary>The element, a solid one, carries the current of a short.</summary>
     public Diagram CarriesShort(string element) => carrying.Value.CarriesShort(LinkOf(element));
 
+    /// <summary>The element, a solid one, carries the current of a short that this supply is part of.</summary>
+    public Diagram CarriesShort(string element, string supply) =>
+        carrying.Value.CarriesShort(LinkOf(element), Sources.IndexOf(supply));
+
     /// <summary>
     /// Energised, with a voltage in the band. At grade loose the band is not judged: through loads and transformers
     /// worked backwards the voltage can be any.
