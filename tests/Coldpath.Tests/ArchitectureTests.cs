@@ -29,7 +29,7 @@ public partial class ArchitectureTests
         ("Panels", "Wiring"),
     ];
 
-    private static readonly string Root = FindRoot();
+    private static readonly string Root = RepositoryRoot.Path;
 
     [Fact]
     public void No_room_reaches_up() =>
@@ -95,23 +95,4 @@ public partial class ArchitectureTests
     /// <summary>Without comments and strings.</summary>
     private static string Code(string file) =>
         Unspoken().Replace(File.ReadAllText(Path.Combine(Root, file)), "");
-
-    private static string FindRoot()
-    {
-        var at = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(at, "Coldpath.slnx")))
-            at = Path.GetDirectoryName(at)!;
-        return at;
-    }
-
-    [GeneratedRegex("//[^\\n]*|\"(?:[^\"\\\\\\n]|\\\\.)*\"")]
-    private static partial Regex Unspoken();
-
-    [GeneratedRegex(@"\bColdpath\.([A-Z]\w+)")]
-    private static partial Regex Named();
-
-    [GeneratedRegex(
-        @"\b(Console|File|FileInfo|Directory|DirectoryInfo|FileStream|Environment|DateTime|DateTimeOffset|Stopwatch|TimeProvider|Random|RandomNumberGenerator|Process|Thread|Task|HttpClient|Socket)\.[A-Z]|\bnew (Random|FileStream|Thread|Timer)\b|Guid\.NewGuid"
-    )]
-    private static partial Regex Outside();
 }

@@ -22,7 +22,11 @@ public sealed class IsolateQuestion
     /// <param name="targets">Points, all to be dead.</param>
     /// <param name="asked">The names that were asked for.</param>
     /// <param name="have">The asker's own set; null when there is none.</param>
-    public IsolateAnswer Ask(IReadOnlyList<Point> targets, IReadOnlyList<string> asked, IReadOnlyList<string>? have)
+    public IsolateAnswer Ask(
+        IReadOnlyList<Point> targets,
+        IReadOnlyList<string> asked,
+        IReadOnlyList<string>? have
+    )
     {
         var nets = targets.Select(p => p.Net).Distinct().ToArray();
         var sets = new IsolatingSets(isolators, nets);
@@ -31,7 +35,7 @@ public sealed class IsolateQuestion
         return new()
         {
             Panel = evidence.Panel.Name,
-            Rules = evidence.Panel.Rules,
+            Rules = evidence.Netlist.Rules,
             Targets = asked,
             Sets = [.. best.Select(SetOf)],
             Count = sets.Count,
@@ -53,7 +57,10 @@ public sealed class IsolateQuestion
     private static long Cost(NetlistDevice device)
     {
         var isolates = device.Isolates!;
-        return 1 + (isolates.Visible ? 0 : 100) + (isolates.Lockable ? 0 : 10_000) + (isolates.Rank > 1 ? 1_000_000 : 0);
+        return 1
+            + (isolates.Visible ? 0 : 100)
+            + (isolates.Lockable ? 0 : 10_000)
+            + (isolates.Rank > 1 ? 1_000_000 : 0);
     }
 
     private IsolatingSet SetOf(IReadOnlyList<string> tags) =>
@@ -77,7 +84,10 @@ public sealed class IsolateQuestion
         {
             Devices = have,
             Enough = enough ? Verdict.Yes : Verdict.No,
-            NotIsolating = [.. have.Except(counting).Select(tag => $"{tag} is no isolating device and does not count")],
+            NotIsolating =
+            [
+                .. have.Except(counting).Select(tag => $"{tag} is no isolating device and does not count"),
+            ],
             Stays = survival is null ? null : Reached(survival, targets),
             Witness = survival is null ? [] : Witness(survival),
         };
@@ -97,15 +107,18 @@ public sealed class IsolateQuestion
     {
         var places = targets.Select(p => p.Place).OfType<string>().ToHashSet();
         var open = taken.Where(tag => AllTags.Contains(tag)).ToArray();
-        return
-            from point in evidence.Netlist.Points
+        return from point in evidence.Netlist.Points
             where point.Place is { } place && places.Contains(place)
             let survival = isolators.StaysLive(point.Net, open)
             where survival is not null
             select new Reaches(evidence, Without(survival.TakenOut), survival.State).Of(point);
     }
 
-    private IEnumerable<WholeOnly> WholeOnly(string[] nets, IReadOnlyList<Point> targets, IReadOnlyList<string> taken) =>
+    private IEnumerable<WholeOnly> WholeOnly(
+        string[] nets,
+        IReadOnlyList<Point> targets,
+        IReadOnlyList<string> taken
+    ) =>
         from part in isolators.OnlyWhileWhole(nets, taken.Where(tag => AllTags.Contains(tag)))
         select new WholeOnly(
             part,
@@ -126,7 +139,9 @@ public sealed class IsolateQuestion
             .. evidence
                 .Netlist.Variables.Select((v, i) => (Variable: v, Index: i))
                 .Where(p => survival.State[p.Index] != powered[p.Index] && !taken.Contains(p.Variable.Device))
-                .Select(p => KeyValuePair.Create(p.Variable.Name, p.Variable.Values[survival.State[p.Index]])),
+                .Select(p =>
+                    KeyValuePair.Create(p.Variable.Name, p.Variable.Values[survival.State[p.Index]])
+                ),
         ];
     }
 }

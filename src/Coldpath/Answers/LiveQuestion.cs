@@ -34,7 +34,7 @@ public sealed class LiveQuestion(Evidence evidence)
         return new()
         {
             Panel = evidence.Panel.Name,
-            Rules = evidence.Panel.Rules,
+            Rules = evidence.Netlist.Rules,
             Complete = doubts.Length == 0,
             Incomplete = doubts,
             Start = fromRest ? "rest" : "powered",
@@ -42,7 +42,12 @@ public sealed class LiveQuestion(Evidence evidence)
             Settled = SettledAs(made[^1]),
             State = narration.Values(state),
             Points = [.. evidence.Netlist.Points.Select(reaches.Of)],
-            Loads = [.. evidence.Netlist.Loads.Where(IsShown).Select(l => KeyValuePair.Create(l.Name, reaches.Doing(l)))],
+            Loads =
+            [
+                .. evidence
+                    .Netlist.Loads.Where(IsShown)
+                    .Select(l => KeyValuePair.Create(l.Name, reaches.Doing(l))),
+            ],
             RestsOn = Doubtful.Parts(evidence.Panel),
             Assumed = evidence.Netlist.Assumed,
         };
@@ -53,7 +58,9 @@ public sealed class LiveQuestion(Evidence evidence)
         foreach (var step in narration.Tell(operated.Steps))
             yield return step;
         if (operated.Raced)
-            yield return new("the order in which these move decides: the first declared was taken to be first");
+            yield return new(
+                "the order in which these move decides: the first declared was taken to be first"
+            );
         if (operated.Refusal is { } refusal)
             yield return new(Why(operated.Asked!, refusal));
     }
@@ -79,7 +86,8 @@ public sealed class LiveQuestion(Evidence evidence)
         refusal switch
         {
             Refusal.Unknown => Unknown(operation),
-            Refusal.NoWay => $"{operation.Variable} cannot be brought to {operation.Value} by hand or by the process",
+            Refusal.NoWay =>
+                $"{operation.Variable} cannot be brought to {operation.Value} by hand or by the process",
             Refusal.NotNow => $"{operation.Variable} cannot come to {operation.Value} in this state",
             Refusal.Interlocked => $"an interlock keeps {operation.Variable} from {operation.Value}",
             _ => $"{operation.Variable} does not stay at {operation.Value}",

@@ -60,7 +60,10 @@ public sealed class Reaches(Evidence evidence, Network network, State state)
         : Reach.Stored;
 
     private IEnumerable<string> Supplies =>
-        evidence.Netlist.Supplies.Select(s => s.Name).Concat(evidence.Netlist.Converters.Select(c => c.Output.Name));
+        evidence
+            .Netlist.Supplies.Select(s => s.Name)
+            .Concat(evidence.Netlist.Converters.Select(c => c.Output.Name));
 
-    private bool Holds(Circuit.Diagrams.Diagram condition) => evidence.Behaviour.Space.Holds(condition, state);
+    private bool Holds(Circuit.Diagrams.Diagram condition) =>
+        evidence.Behaviour.Space.Holds(condition, state);
 }

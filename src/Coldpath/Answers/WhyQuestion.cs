@@ -13,7 +13,7 @@ public sealed class WhyQuestion(Evidence evidence)
         var answer = new WhyAnswer
         {
             Panel = evidence.Panel.Name,
-            Rules = evidence.Panel.Rules,
+            Rules = evidence.Netlist.Rules,
             Point = point.Name,
             CanBeLive = Verdict.Open,
             RestsOn = Doubtful.Parts(evidence.Panel),
@@ -48,7 +48,9 @@ public sealed class WhyQuestion(Evidence evidence)
 
     private string Proof(Point point)
     {
-        var states = evidence.Behaviour.Space.Count(evidence.Settled).ToString("N0", CultureInfo.InvariantCulture);
+        var states = evidence
+            .Behaviour.Space.Count(evidence.Settled)
+            .ToString("N0", CultureInfo.InvariantCulture);
         return $"None of the {states} settled states that the panel can reach makes {point.Name} {evidence.Words.Live}, nothing having failed. "
             + "That is no permission to touch it: contacts weld and wires break. Ask what isolates it, and test.";
     }

@@ -1,3 +1,4 @@
+using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Wiring;
 
@@ -26,13 +27,14 @@ public static class CulpritSearch
         var table = evidence.Table;
         for (var found = 0; found < Most && evidence.Behaviour.ShortestTo(states) is { } story; found++)
         {
-            var elements = evidence.ShortPath(supply, story.End);
+            var paths = new Trace(evidence.Network, story.End).Short(supply);
+            var elements = paths.SelectMany(p => p.Steps).Distinct().ToArray();
             var switching = elements.Where(id => Switches(evidence, id)).ToArray();
             var closed = table.AllOf(switching.Select(evidence.Network.Closed));
             var devices = evidence
                 .Devices.All.Select(d => d.Tag)
                 .Where(tag => switching.Any(id => evidence.Devices.Element(id).Device == tag));
-            yield return new([.. devices], table.And(states, closed), elements);
+            yield return new([.. devices], table.And(states, closed), [.. paths.SelectMany(evidence.Steps)]);
             states = table.Except(states, closed);
         }
     }

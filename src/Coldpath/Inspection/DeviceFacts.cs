@@ -37,6 +37,8 @@ public sealed class DeviceFacts
 
     public Element Element(string id) => elements[id];
 
+    public Element? TryElement(string id) => elements.GetValueOrDefault(id);
+
     public IEnumerable<Element> Elements(string tag) => elementsOf[tag];
 
     public IEnumerable<Variable> Variables(string tag) => variablesOf[tag];

@@ -111,9 +111,15 @@ public sealed class Evidence
 
     public IReadOnlyList<StoryStep> Tell(Story story) => narration.Tell(story);
 
-    /// <summary>Element ids of a shortest path between two conductors of the shorted supply in the state.</summary>
-    public IReadOnlyList<string> ShortPath(string supply, State state) =>
-        new Trace(Network, state).Short(supply)?.Elements ?? [];
+    /// <summary>A path as a reader follows it: the supply's conductor, then points and devices to the end.</summary>
+    public IReadOnlyList<string> Steps(ConductingPath path) =>
+        [$"{path.Supply} {path.Conductor}", .. path.Steps.Select(ElementName)];
+
+    /// <summary>"Q1:1/L1-2/T1" for an element of a device; a coupling keeps its name.</summary>
+    public string ElementName(string id) =>
+        Devices.TryElement(id) is { Device.Length: > 0 } element && id.StartsWith(element.Device + ".", StringComparison.Ordinal)
+            ? $"{element.Device}:{id[(element.Device.Length + 1)..]}"
+            : id;
 
     /// <summary>The declaration of the first of the devices that has one; the panel's own place when none has.</summary>
     public Span PlaceOf(IEnumerable<string> devices) =>

@@ -38,7 +38,7 @@ public static class Inspector
         {
             Source = source,
             Panel = evidence.Panel.Name,
-            Rules = evidence.Panel.Rules,
+            Rules = evidence.Netlist.Rules,
             Complete = incomplete.Count == 0,
             Incomplete = [.. incomplete.Distinct()],
             States = evidence.Behaviour.Space.Count(evidence.Reachable),

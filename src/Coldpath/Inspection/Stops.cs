@@ -11,12 +11,13 @@ public static class Stops
 
     /// <summary>Emergency stops, in declared order.</summary>
     public static IEnumerable<NetlistDevice> Emergency(Evidence evidence) =>
-        evidence.Netlist.Devices.Where(d => d.Use == ControlUse.Emergency);
+        evidence.Netlist.Devices.Where(d => d.Emergency);
 
     /// <summary>Stop buttons and selectors with an OFF position, in declared order.</summary>
     public static IEnumerable<NetlistDevice> Ordinary(Evidence evidence) =>
         evidence.Netlist.Devices.Where(d =>
-            d.Use == ControlUse.Stop || (d.Use == ControlUse.Mode && OffPositions(evidence, d).Any())
+            (d.Use == ControlUse.Stop && !d.Emergency)
+            || (d.Use == ControlUse.Mode && OffPositions(evidence, d).Any())
         );
 
     /// <summary>States in which the control is operated: a stop away from rest, a selector at OFF.</summary>

@@ -227,9 +227,6 @@ public enum ControlUse
     Stop,
     Start,
     Mode,
-
-    /// <summary>A stop that must stop everything, whatever feeds it.</summary>
-    Emergency,
 }
 
 public sealed record NetlistDevice
@@ -239,6 +236,9 @@ public sealed record NetlistDevice
     public required string Kind { get; init; }
     public string? Place { get; init; }
     public ControlUse Use { get; init; }
+
+    /// <summary>A stop that must stop everything, whatever feeds it.</summary>
+    public bool Emergency { get; init; }
     public IReadOnlyList<Protection> Protects { get; init; } = [];
     public Isolation? Isolates { get; init; }
     public IReadOnlyList<ShortOpening> OpensOnShort { get; init; } = [];

@@ -40,20 +40,21 @@ internal sealed class Carrying
         return Table.And(conducts, OnCycle(current.Value, EndsOf(link), LastingHubs));
     }
 
-    /// <summary>The element is solid, and a shorted supply drives current through it along solid elements.</summary>
-    public Diagram CarriesShort(Link link)
+    /// <summary>The element is solid, and some shorted supply drives current through it along solid elements.</summary>
+    public Diagram CarriesShort(Link link) => Table.AnyOf(LastingHubs.Select(hub => CarriesShort(link, hub)));
+
+    /// <summary>The element is solid, and this supply, shorted, drives current through it along solid elements.</summary>
+    public Diagram CarriesShort(Link link, int supply)
     {
-        if (!link.IsSolid || shorts.Any.IsFalse)
-            return Diagram.False;
-        var ways = LastingHubs
-            .Where(hub => !shorts.Of(hub).IsFalse)
-            .Select(hub => Table.And(shorts.Of(hub), OnCycle(shortCurrent.Value, EndsOf(link), [hub])));
-        return Table.And(link.Closed, Table.AnyOf(ways));
+        var shorted = shorts.Of(supply);
+        return !link.IsSolid || shorted.IsFalse
+            ? Diagram.False
+            : Table.AllOf(link.Closed, shorted, OnCycle(shortCurrent.Value, EndsOf(link), [supply]));
     }
 
     /// <summary>
-    /// A load between the two nets would carry current, with leaks and couplings counted as conducting and stored
-    /// sources as supplies.
+    /// A load between the two nets would carry current, with leaks and couplings counted as conducting (these both
+    /// ways, as current needs a way back) and stored sources as supplies.
     /// </summary>
     public Diagram WouldCarry(int a, int b)
     {
@@ -93,11 +94,9 @@ internal sealed class Carrying
     {
         var graph = WithHubs(_ => true);
         foreach (var link in mesh.Links)
-        {
-            graph.Join(link.A, link.B, link.Closed);
-            graph.Join(link.A, link.B, link.Leaks);
-        }
-        mesh.AddCouplings(graph);
+            graph.Join(link.A, link.B, Table.Or(link.Closed, link.Leaks));
+        foreach (var (a, b, _) in mesh.CouplingLinks())
+            graph.Join(a, b, Diagram.True);
         return graph;
     }
 

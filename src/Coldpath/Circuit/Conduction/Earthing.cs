@@ -10,7 +10,7 @@ internal sealed class Earthing
     private readonly Spread tied;
     private readonly Spread bonded;
     private readonly Diagram[] unearthed;
-    private readonly Lazy<Spread?> contested;
+    private readonly Lazy<Contest?> contested;
 
     public Earthing(Mesh mesh, Sources sources)
     {
@@ -19,7 +19,7 @@ internal sealed class Earthing
         tied = mesh.Conductors.Spread(KeyValuePair.Create(mesh.Earth, Diagram.True));
         bonded = mesh.Sound.Spread(KeyValuePair.Create(mesh.Earth, Diagram.True));
         unearthed = [.. sources.All.Select(UnearthedOf)];
-        contested = new(Contest);
+        contested = new(FindContest);
     }
 
     private DiagramTable Table => mesh.Table;
@@ -56,20 +56,15 @@ internal sealed class Earthing
     }
 
     /// <summary>
-    /// The reach of unearthed conductors among nets that are bonded but not tied hard; null when there is no such
-    /// conductor, as is usual.
+    /// The reach of unearthed conductors along nets that are not tied hard; null when none can come to a bonded net,
+    /// as is usual. Diodes are passed in each conductor's own direction, as live does.
     /// </summary>
-    private Spread? Contest()
+    private Contest? FindContest()
     {
         var fighting = sources
-            .All.Select(s => KeyValuePair.Create(s.Net, Table.And(unearthed[s.Index], bonded[s.Net])))
-            .Where(p => !p.Value.IsFalse)
+            .All.Where(s => mesh.HasDiodes || Table.Meet(unearthed[s.Index], bonded[s.Net]))
+            .Where(s => !unearthed[s.Index].IsFalse)
             .ToArray();
-        if (fighting.Length == 0)
-            return null;
-        var graph = new GuardedGraph(Table, mesh.NetCount);
-        foreach (var link in mesh.Links.Where(l => l.IsSolid && l.Type != Wiring.ElementType.Fault))
-            graph.Join(link.A, link.B, Table.AllOf(link.Closed, !tied[link.A], !tied[link.B]));
-        return new Elimination(Table, graph).Spread(fighting);
+        return fighting.Length == 0 ? null : new(mesh, fighting, unearthed, net => !tied[net]);
     }
 }

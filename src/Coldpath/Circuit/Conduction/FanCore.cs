@@ -9,12 +9,8 @@ internal sealed class FanCore(DiagramTable table, int hub)
 
     public bool Has(int node) => links.ContainsKey(node);
 
-    /// <summary>Adds links both ways, each under its own condition; all of a pair of nodes at once.</summary>
-    public void Add(int a, int b, Diagram towards, Diagram back)
-    {
-        Row(a)[b] = table.Or(Row(a).GetValueOrDefault(b, Diagram.False), towards);
-        Row(b)[a] = table.Or(Row(b).GetValueOrDefault(a, Diagram.False), back);
-    }
+    public void Add(int a, int b, Diagram condition) =>
+        Row(a)[b] = Row(b)[a] = table.Or(Row(a).GetValueOrDefault(b, Diagram.False), condition);
 
     /// <summary>A copy without the nodes that can go when only these pairs are asked for.</summary>
     public FanCore Reduced(IEnumerable<(int A, int B)> pairs, int mostNeighbours)
@@ -74,11 +70,9 @@ internal sealed class FanCore(DiagramTable table, int hub)
         for (var i = 0; i < row.Length; i++)
         for (var j = i + 1; j < row.Length; j++)
         {
-            var (a, b) = (row[i], row[j]);
-            var towards = table.And(links[a][node], links[node][b]);
-            var back = table.And(links[b][node], links[node][a]);
-            if (!towards.IsFalse || !back.IsFalse)
-                Add(a, b, towards, back);
+            var through = table.And(links[row[i]][node], links[node][row[j]]);
+            if (!through.IsFalse)
+                Add(row[i], row[j], through);
         }
         foreach (var neighbour in row)
             links[neighbour].Remove(node);
@@ -102,8 +96,8 @@ internal sealed class FanCore(DiagramTable table, int hub)
         var rest = new GuardedGraph(table, numbers.Count);
         foreach (var (node, row) in links)
         foreach (var (next, condition) in row)
-            if (node != cut && next != cut)
-                rest.Direct(numbers[node], numbers[next], condition);
+            if (node < next && node != cut && next != cut)
+                rest.Join(numbers[node], numbers[next], condition);
         var reached = new Elimination(table, rest).Spread(KeyValuePair.Create(numbers[hub], Diagram.True));
         return table.Or(At(pair.A), At(pair.B));
 

@@ -25,7 +25,7 @@ internal sealed class FanGraph
     private readonly Dictionary<(int Hub, (int A, int B)), Diagram> known = [];
 
     /// <param name="table">Where the conditions live.</param>
-    /// <param name="graph">Hubs included.</param>
+    /// <param name="graph">Hubs included; its links go both ways.</param>
     /// <param name="pairs">Pairs to prepare for together; others may be asked for all the same.</param>
     public FanGraph(DiagramTable table, GuardedGraph graph, IEnumerable<(int A, int B)> pairs)
     {
@@ -63,13 +63,11 @@ internal sealed class FanGraph
         return core.Has(hub) ? core.Reduced([pair], MostNeighbours).Holds(pair) : Diagram.False;
     }
 
-    private IEnumerable<(int A, int B)> GraphEdges()
-    {
-        for (var from = 0; from < graph.Nodes; from++)
-            foreach (var (to, _) in graph.From(from))
-                if (from < to || graph.Condition(to, from).IsFalse)
-                    yield return (from, to);
-    }
+    private IEnumerable<(int A, int B)> GraphEdges() =>
+        from node in Enumerable.Range(0, graph.Nodes)
+        from link in graph.From(node)
+        where node < link.Key
+        select (node, link.Key);
 
     private FanCore CoreOf(int hub, int block)
     {
@@ -78,7 +76,7 @@ internal sealed class FanGraph
             if (blocks.OfEdge[edge] == block)
             {
                 var (a, b) = edges[edge];
-                core.Add(a, b, graph.Condition(a, b), graph.Condition(b, a));
+                core.Add(a, b, graph.Condition(a, b));
             }
         return core.Reduced(pairs.Where((_, i) => blocks.OfEdge[i] == block), MostNeighbours);
     }

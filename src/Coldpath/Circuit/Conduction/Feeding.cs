@@ -6,13 +6,17 @@ namespace Coldpath.Circuit.Conduction;
 /// <summary>Which conductors come to which nets, and what voltage that makes between them.</summary>
 internal sealed class Feeding(Mesh mesh, Sources sources)
 {
-    private readonly Dictionary<(Grade, Polarity, int Net), Spread> spreads = [];
+    private readonly Dictionary<(Grade, Polarity?, int Net), Spread> spreads = [];
 
     private DiagramTable Table => mesh.Table;
 
-    /// <summary>The source is on and reaches the net at the grade.</summary>
+    /// <summary>The source is on and reaches the net at the grade, through diodes in its own direction.</summary>
     public Diagram Reaches(Source source, int net, Grade grade) =>
-        Table.And(source.On, Way(source, net, grade));
+        Table.And(source.On, Way(source.Net, net, grade, source.Conductor.Polarity));
+
+    /// <summary>The source is on and comes to the net at the grade without diodes (at grade loose with them).</summary>
+    private Diagram Comes(Source source, int net, Grade grade) =>
+        Table.And(source.On, Way(source.Net, net, grade, null));
 
     /// <summary>
     /// Two nets in different solid components, each reached by one of two conductors of a supply, with a voltage
@@ -38,9 +42,9 @@ internal sealed class Feeding(Mesh mesh, Sources sources)
             from three in Phases.Threes(supply)
             where order == PhaseOrder.Any || Phases.Order(three) == order
             select Table.AllOf(
-                Reaches(three.First, a, grade),
-                Reaches(three.Second, b, grade),
-                Reaches(three.Third, c, grade)
+                Comes(three.First, a, grade),
+                Comes(three.Second, b, grade),
+                Comes(three.Third, c, grade)
             );
         var fed = Table.AnyOf(threes);
         return fed.IsFalse
@@ -48,15 +52,18 @@ internal sealed class Feeding(Mesh mesh, Sources sources)
             : Table.AllOf(fed, !mesh.Joined(a, b), !mesh.Joined(b, c), !mesh.Joined(a, c));
     }
 
-    /// <summary>Exactly two different voltages come to the three nets by load reach.</summary>
-    public Diagram Single(params IReadOnlyList<int> nets)
+    /// <summary>Exactly two different voltages of some one supply come to the three nets by load reach.</summary>
+    public Diagram Single(params IReadOnlyList<int> nets) =>
+        Table.AnyOf(sources.Lasting.Select(supply => TwoVoltages(supply, nets)));
+
+    private Diagram TwoVoltages(IEnumerable<Source> supply, IReadOnlyList<int> nets)
     {
         Diagram none = Diagram.True,
             one = Diagram.False,
             two = Diagram.False;
-        foreach (var voltage in Voltages())
+        foreach (var voltage in ByVoltage(supply))
         {
-            var comes = Table.AnyOf(voltage.SelectMany(s => nets.Select(net => Reaches(s, net, Grade.Load))));
+            var comes = Table.AnyOf(voltage.SelectMany(s => nets.Select(net => Comes(s, net, Grade.Load))));
             two = Table.IfThenElse(comes, one, two);
             one = Table.IfThenElse(comes, none, one);
             none = Table.Except(none, comes);
@@ -64,33 +71,25 @@ internal sealed class Feeding(Mesh mesh, Sources sources)
         return two;
     }
 
-    /// <summary>Sources by voltage: equal ones of one synchronised group together.</summary>
-    private List<List<Source>> Voltages()
+    private static List<List<Source>> ByVoltage(IEnumerable<Source> supply)
     {
         var voltages = new List<List<Source>>();
-        foreach (var source in sources.Lasting.SelectMany(s => s))
-        {
-            var same = voltages.Find(v =>
-                v[0].Supply.Group == source.Supply.Group && v[0].SameVoltage(source)
-            );
-            if (same is null)
-                voltages.Add([source]);
-            else
+        foreach (var source in supply)
+            if (voltages.Find(v => v[0].SameVoltage(source)) is { } same)
                 same.Add(source);
-        }
+            else
+                voltages.Add([source]);
         return voltages;
     }
 
-    /// <summary>A way from the source's net to the net, whether the source is on or not.</summary>
-    public Diagram Way(Source source, int net, Grade grade)
+    private Diagram Way(int from, int to, Grade grade, Polarity? polarity)
     {
-        var key = (grade, source.Conductor.Polarity, source.Net);
+        var key = (grade, polarity, from);
         if (!spreads.TryGetValue(key, out var spread))
         {
-            spread = mesh.Reach(grade, source.Conductor.Polarity)
-                .Spread(KeyValuePair.Create(source.Net, Diagram.True));
+            spread = mesh.Reach(grade, polarity).Spread(KeyValuePair.Create(from, Diagram.True));
             spreads.Add(key, spread);
         }
-        return spread[net];
+        return spread[to];
     }
 }

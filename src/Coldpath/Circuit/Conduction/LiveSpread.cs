@@ -6,7 +6,7 @@ namespace Coldpath.Circuit.Conduction;
 internal sealed class LiveSpread(
     Mesh mesh,
     IReadOnlyList<Diagram> earthTied,
-    LooseLinks links,
+    Elimination links,
     IReadOnlyList<Spread> unearthed
 )
 {
@@ -24,26 +24,14 @@ internal sealed class LiveSpread(
         return result;
     }
 
-    public Diagram Live(int net) => (live ??= links.Eliminated.Spread(Seeds()))[net];
+    public Diagram Live(int net) => (live ??= links.Spread(Seeds()))[net];
 
     /// <summary>
-    /// Nets reached and not held by earth, and those one link away from a net that is reached but held: only what
-    /// comes after the net so reached must be free of earth.
+    /// What spreads loosely starts only where earth does not hold the net: else all that hangs on the earth of a
+    /// resistance-earthed system by a coil would be live for ever.
     /// </summary>
-    private IEnumerable<KeyValuePair<int, Diagram>> Seeds()
-    {
-        var table = mesh.Table;
-        for (var net = 0; net < mesh.NetCount; net++)
-        {
-            yield return new(net, table.Except(Reached(net), earthTied[net]));
-            var held = table.And(Reached(net), earthTied[net]);
-            if (held.IsFalse)
-                continue;
-            foreach (var (next, condition) in links.Graph.From(net))
-            {
-                var free = next < earthTied.Count ? !earthTied[next] : Diagram.True;
-                yield return new(next, table.AllOf(held, condition, free));
-            }
-        }
-    }
+    private IEnumerable<KeyValuePair<int, Diagram>> Seeds() =>
+        Enumerable
+            .Range(0, mesh.NetCount)
+            .Select(net => KeyValuePair.Create(net, mesh.Table.Except(Reached(net), earthTied[net])));
 }

@@ -26,8 +26,8 @@ internal sealed class Liveness
     private readonly Sources sources;
     private readonly Earthing earthing;
     private readonly Diagram[] earthTied;
-    private readonly Lazy<LooseLinks> allLinks;
-    private readonly Lazy<LooseLinks> linksWithoutCouplings;
+    private readonly Lazy<Elimination> allLinks;
+    private readonly Lazy<Elimination> linksWithoutCouplings;
     private readonly Lazy<LiveSpread> all;
     private readonly Lazy<LiveSpread> lasting;
     private readonly Lazy<LiveSpread> uncoupled;
@@ -40,9 +40,11 @@ internal sealed class Liveness
         this.sources = sources;
         this.earthing = earthing;
         earthTied = [.. Enumerable.Range(0, mesh.NetCount).Select(earthing.EarthTied)];
-        allLinks = new(() => new(mesh, earthTied, withCouplings: true));
+        allLinks = new(() => LooseLinks.Eliminated(mesh, earthTied, withCouplings: true));
         linksWithoutCouplings = new(() =>
-            mesh.Couplings().Any() ? new(mesh, earthTied, withCouplings: false) : allLinks.Value
+            mesh.Couplings().Any()
+                ? LooseLinks.Eliminated(mesh, earthTied, withCouplings: false)
+                : allLinks.Value
         );
         all = new(() => From(_ => true, allLinks.Value));
         lasting = new(() =>
@@ -89,7 +91,7 @@ internal sealed class Liveness
 
     private Diagram Solid(int net) => mesh.Table.Except(lasting.Value.Reached(net), earthTied[net]);
 
-    private LiveSpread From(Func<Source, bool> which, LooseLinks links)
+    private LiveSpread From(Func<Source, bool> which, Elimination links)
     {
         var unearthed =
             from source in sources.All

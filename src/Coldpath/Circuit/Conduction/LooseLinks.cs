@@ -4,58 +4,38 @@ using Coldpath.Wiring;
 namespace Coldpath.Circuit.Conduction;
 
 /// <summary>
-/// Everything that lets a touch voltage through: all closed elements, leaks, and each coupling as one virtual net
-/// joined to every terminal of its windings. Virtual nets are numbered after the nets.
+/// The graph along which a touch voltage spreads: all closed elements, leaks, and each coupling as one virtual net
+/// joined to every terminal of its windings; but no link one end of which earth holds. Virtual nets are numbered
+/// after the nets.
 /// </summary>
-internal sealed class LooseLinks
+internal static class LooseLinks
 {
-    private readonly Mesh mesh;
-    private readonly Lazy<Elimination> unheld;
-
     /// <param name="mesh">The links.</param>
-    /// <param name="earthTied">For each net; nothing spreads on through a net that earth holds.</param>
+    /// <param name="earthTied">For each net, when earth holds it.</param>
     /// <param name="withCouplings">False to leave couplings out.</param>
-    public LooseLinks(Mesh mesh, IReadOnlyList<Diagram> earthTied, bool withCouplings)
+    public static Elimination Eliminated(Mesh mesh, IReadOnlyList<Diagram> earthTied, bool withCouplings)
     {
-        this.mesh = mesh;
         Coupling[] couplings = withCouplings ? [.. mesh.Couplings()] : [];
-        Graph = new(mesh.Table, mesh.NetCount + couplings.Length);
+        var graph = new GuardedGraph(mesh.Table, mesh.NetCount + couplings.Length);
         foreach (var link in mesh.Links)
         {
-            Graph.Join(link.A, link.B, link.Closed);
-            Graph.Join(link.A, link.B, link.Leaks);
+            var passes = mesh.Table.Or(link.Closed, link.Leaks);
+            graph.Join(link.A, link.B, mesh.Table.AllOf(passes, !earthTied[link.A], !earthTied[link.B]));
         }
         for (var i = 0; i < couplings.Length; i++)
-            AddCoupling(couplings[i], mesh.NetCount + i);
-        unheld = new(() => new(mesh.Table, Unheld(earthTied)));
-    }
+            Add(graph, couplings[i], mesh.NetCount + i);
+        return new(mesh.Table, graph);
 
-    /// <summary>All links, whatever earth holds.</summary>
-    public GuardedGraph Graph { get; }
-
-    /// <summary>The links neither end of which earth holds, eliminated.</summary>
-    public Elimination Eliminated => unheld.Value;
-
-    private void AddCoupling(Coupling coupling, int hub)
-    {
-        for (var i = 0; i < coupling.Windings.Count; i++)
-            foreach (var net in coupling.Windings[i].Select(mesh.Net))
-            {
-                if (!coupling.FirstDrives || i == 0)
-                    Graph.Direct(net, hub, Diagram.True);
-                if (!coupling.FirstDrives || i > 0)
-                    Graph.Direct(hub, net, Diagram.True);
-            }
-    }
-
-    private GuardedGraph Unheld(IReadOnlyList<Diagram> earthTied)
-    {
-        var graph = new GuardedGraph(mesh.Table, Graph.Nodes);
-        for (var from = 0; from < Graph.Nodes; from++)
-            foreach (var (to, condition) in Graph.From(from))
-                graph.Direct(from, to, mesh.Table.AllOf(condition, !Held(from), !Held(to)));
-        return graph;
-
-        Diagram Held(int node) => node < earthTied.Count ? earthTied[node] : Diagram.False;
+        void Add(GuardedGraph graph, Coupling coupling, int hub)
+        {
+            for (var i = 0; i < coupling.Windings.Count; i++)
+                foreach (var net in coupling.Windings[i].Select(mesh.Net))
+                {
+                    if (!coupling.FirstDrives || i == 0)
+                        graph.Direct(net, hub, !earthTied[net]);
+                    if (!coupling.FirstDrives || i > 0)
+                        graph.Direct(hub, net, !earthTied[net]);
+                }
+        }
     }
 }

@@ -11,12 +11,11 @@ namespace Coldpath.Circuit.Conduction;
 internal sealed class Mesh
 {
     private readonly Dictionary<string, int> nets = [];
-    private readonly Dictionary<(Grade Grade, Polarity Polarity), Elimination> reaches = [];
+    private readonly Dictionary<(Grade Grade, Polarity? Polarity), Elimination> reaches = [];
     private readonly Dictionary<int, Spread> joins = [];
     private readonly Lazy<Elimination> solid;
     private readonly Lazy<Elimination> sound;
     private readonly Lazy<Elimination> conductors;
-    private readonly bool hasDiodes;
     private readonly bool hasSeries;
 
     /// <param name="netlist">Whose nets and elements these are.</param>
@@ -30,7 +29,7 @@ internal sealed class Mesh
             nets.Add(net, nets.Count);
         Links = [.. netlist.Elements.Select(e => LinkOf(e, only))];
         ById = Links.ToDictionary(l => l.Element.Id);
-        hasDiodes = Links.Any(l => l.Type == ElementType.Diode && !l.Closed.IsFalse);
+        HasDiodes = Links.Any(l => l.Type == ElementType.Diode && !l.Closed.IsFalse);
         hasSeries = Links.Any(l => l.Type == ElementType.Series && !l.Closed.IsFalse);
         solid = new(() => Eliminate(l => l.IsSolid));
         sound = new(() =>
@@ -54,6 +53,8 @@ internal sealed class Mesh
     public int NetCount => nets.Count;
 
     public int Earth => Net(Netlist.Earth);
+
+    public bool HasDiodes { get; }
 
     /// <summary>Joined by closed conductors alone.</summary>
     public Elimination Conductors => conductors.Value;
@@ -82,17 +83,19 @@ internal sealed class Mesh
     }
 
     /// <summary>
-    /// The eliminated graph along which a conductor of the polarity reaches at the grade. Diodes are passed in the
-    /// polarity's direction, at grade loose both ways; couplings count at grade loose as links between like-numbered
-    /// terminals.
+    /// The eliminated graph along which a conductor reaches at the grade. Diodes are passed in the direction of the
+    /// polarity, and not at all when it is null; at grade loose both ways. Couplings count at grade loose, as links
+    /// between like-numbered terminals.
     /// </summary>
-    public Elimination Reach(Grade grade, Polarity polarity)
+    public Elimination Reach(Grade grade, Polarity? polarity)
     {
         if (grade == Grade.Load && !hasSeries)
             grade = Grade.Solid;
-        if (!hasDiodes || grade == Grade.Loose)
+        if (grade == Grade.Loose)
             polarity = Polarity.Alternating;
-        if (grade == Grade.Solid && !hasDiodes)
+        else if (!HasDiodes)
+            polarity = null;
+        if (grade == Grade.Solid && polarity is null)
             return solid.Value;
         if (!reaches.TryGetValue((grade, polarity), out var reach))
         {
@@ -102,49 +105,55 @@ internal sealed class Mesh
         return reach;
     }
 
-    private GuardedGraph ReachGraph(Grade grade, Polarity polarity)
+    private GuardedGraph ReachGraph(Grade grade, Polarity? polarity)
     {
         var graph = new GuardedGraph(Table, NetCount);
         foreach (var link in Links)
-        {
-            if (link.Type == ElementType.Diode)
-                AddDiode(graph, link, polarity);
-            else if (
+            if (
                 link.IsSolid
                 || link.Type == ElementType.Series && grade != Grade.Solid
                 || grade == Grade.Loose
             )
-                graph.Join(link.A, link.B, link.Closed);
-            if (grade == Grade.Loose)
-                graph.Join(link.A, link.B, link.Leaks);
-        }
+                graph.Join(
+                    link.A,
+                    link.B,
+                    grade == Grade.Loose ? Table.Or(link.Closed, link.Leaks) : link.Closed
+                );
+            else if (link.Type == ElementType.Diode && polarity is { } direction)
+                AddDiode(graph, link, direction, link.Closed);
         if (grade == Grade.Loose)
             AddCouplings(graph);
         return graph;
     }
 
-    private static void AddDiode(GuardedGraph graph, Link diode, Polarity polarity)
+    /// <summary>A diode's link for a conductor of the polarity.</summary>
+    public static void AddDiode(GuardedGraph graph, Link diode, Polarity polarity, Diagram passes)
     {
         if (polarity != Polarity.Minus)
-            graph.Direct(diode.A, diode.B, diode.Closed);
+            graph.Direct(diode.A, diode.B, passes);
         if (polarity != Polarity.Plus)
-            graph.Direct(diode.B, diode.A, diode.Closed);
+            graph.Direct(diode.B, diode.A, passes);
     }
 
-    /// <summary>Each coupling as links between the like-numbered terminals of each two of its windings.</summary>
-    public void AddCouplings(GuardedGraph graph)
+    private void AddCouplings(GuardedGraph graph)
     {
-        foreach (var coupling in Couplings())
-            for (var i = 0; i < coupling.Windings.Count; i++)
-            for (var j = i + 1; j < coupling.Windings.Count; j++)
-                foreach (var (a, b) in coupling.Windings[i].Zip(coupling.Windings[j]))
-                {
-                    if (!coupling.FirstDrives)
-                        graph.Join(Net(a), Net(b), Diagram.True);
-                    else if (i == 0)
-                        graph.Direct(Net(a), Net(b), Diagram.True);
-                }
+        foreach (var (a, b, oneWay) in CouplingLinks())
+            if (oneWay)
+                graph.Direct(a, b, Diagram.True);
+            else
+                graph.Join(a, b, Diagram.True);
     }
+
+    /// <summary>
+    /// Each coupling as links between the like-numbered terminals of each two of its windings; one way from the first
+    /// winding to each other where only the first drives.
+    /// </summary>
+    public IEnumerable<(int A, int B, bool OneWay)> CouplingLinks() =>
+        from coupling in Couplings()
+        from i in Enumerable.Range(0, coupling.FirstDrives ? 1 : coupling.Windings.Count)
+        from j in Enumerable.Range(i + 1, coupling.Windings.Count - i - 1)
+        from pair in coupling.Windings[i].Zip(coupling.Windings[j])
+        select (Net(pair.First), Net(pair.Second), coupling.FirstDrives);
 
     /// <summary>The converters' windings and the other couplings.</summary>
     public IEnumerable<Coupling> Couplings() =>

@@ -98,6 +98,9 @@ public sealed class Network
     /// <summary>Earth holds the net at its own potential.</summary>
     public Diagram EarthTied(string net) => earthing.Value.EarthTied(mesh.Net(net));
 
+    /// <summary>The conductor is on and earth does not hold it.</summary>
+    internal Diagram Unearthed(Source source) => earthing.Value.Unearthed(source);
+
     public Diagram Live(string net) => liveness.Value.Live(mesh.Net(net));
 
     /// <summary>Live in just this way: a live net in exactly one.</summary>
@@ -130,6 +133,10 @@ public sealed class Network
     /// <summary>The element, a solid one, carries the current of a short.</summary>
     public Diagram CarriesShort(string element) => carrying.Value.CarriesShort(LinkOf(element));
 
+    /// <summary>The element, a solid one, carries the current of a short that this supply is part of.</summary>
+    public Diagram CarriesShort(string element, string supply) =>
+        carrying.Value.CarriesShort(LinkOf(element), Sources.IndexOf(supply));
+
     /// <summary>
     /// Energised, with a voltage in the band. At grade loose the band is not judged: through loads and transformers
     /// worked backwards the voltage can be any.
@@ -158,9 +165,21 @@ public sealed class Network
         return Table.And(Abnormal(load), Table.AnyOf(two));
     }
 
-    /// <summary>Neither runs nor carries current, yet a terminal is live.</summary>
+    /// <summary>
+    /// Neither runs nor carries current, yet a terminal is live: one declared, an end of an element, or a net that one
+    /// of its connections names.
+    /// </summary>
     public Diagram StandsLive(string load) =>
-        Table.AllOf(Table.AnyOf(loads[load].Terminals.Select(Live)), !Runs(load), !Abnormal(load));
+        Table.AllOf(Table.AnyOf(TerminalsOf(loads[load]).Select(Live)), !Runs(load), !Abnormal(load));
+
+    private IEnumerable<string> TerminalsOf(Load load) =>
+        load
+            .Elements.Select(id => LinkOf(id).Element)
+            .SelectMany(e => new[] { e.A, e.B })
+            .Concat(load.Modes.SelectMany(m => m.Feed))
+            .Concat(load.Modes.SelectMany(m => m.Joined.Concat(m.Apart)).SelectMany(p => new[] { p.A, p.B }))
+            .Concat(load.Terminals)
+            .Distinct();
 
     private Diagram OfAtom(Expression atom)
     {

@@ -8,8 +8,8 @@ internal readonly record struct Three(Source First, Source Second, Source Third)
 /// <summary>The triangle that the voltages of three conductors make.</summary>
 internal static class Phases
 {
-    /// <summary>How much larger the largest of three equal voltages may be than the smallest.</summary>
-    private const double Agreement = 1.10;
+    /// <summary>How far the smallest of three equal voltages may lie below the largest, as a part of it.</summary>
+    private const double Agreement = 0.10;
 
     /// <summary>All ordered threes of a supply's conductors whose mutual voltages agree within 10 %.</summary>
     public static IEnumerable<Three> Threes(IReadOnlyList<Source> supply) =>
@@ -40,6 +40,7 @@ internal static class Phases
             three.Second.Between(three.Third),
             three.Third.Between(three.First),
         ];
-        return !three.First.SameVoltage(three.Second) && sides.Max() <= Agreement * sides.Min();
+        var (most, least) = (sides.Max(), sides.Min());
+        return !three.First.SameVoltage(three.Second) && most - least <= Agreement * most * (1 + 1e-9);
     }
 }

@@ -28,9 +28,14 @@ internal sealed record Source(
     /// <summary>A stored source counts in live and at grade loose only.</summary>
     public bool IsStored => Supply.Store is not null;
 
-    /// <summary>Against the reference point of its synchronised group.</summary>
+    /// <summary>
+    /// Against the reference point of its synchronised group. A conductor marked minus stands below zero, whichever
+    /// sign its volts are given with.
+    /// </summary>
     public Complex Volts { get; } =
-        Complex.FromPolarCoordinates(Conductor.Volts, Conductor.Degrees * Math.PI / 180);
+        Conductor is { Polarity: Polarity.Minus, Degrees: 0 }
+            ? -Math.Abs(Conductor.Volts)
+            : Complex.FromPolarCoordinates(Conductor.Volts, Conductor.Degrees * Math.PI / 180);
 
     public bool SameVoltage(Source other) => Complex.Abs(Volts - other.Volts) < Least;
 

@@ -40,38 +40,22 @@ internal static class VoltageCycles
     }
 
     /// <summary>
-    /// Potentials can be given to the block's nodes so that every edge has its voltage; voltages of different groups
-    /// never cancel, so each group has a potential of its own.
+    /// The supplies are synchronised, and potentials can be given to the block's nodes so that every edge has its
+    /// voltage.
     /// </summary>
     private static bool SumsToZero(IReadOnlyList<Edge> block)
     {
-        var potentials = new Dictionary<(int Node, string Group), Complex>();
-        var groups = block.Select(e => e.Group).Distinct().ToArray();
-        var known = new HashSet<int> { block[0].A };
-        while (block.FirstOrDefault(e => known.Contains(e.A) != known.Contains(e.B)) is { } edge)
-        {
-            var forward = known.Contains(edge.A);
-            var (from, to) = forward ? (edge.A, edge.B) : (edge.B, edge.A);
-            foreach (var group in groups)
-            {
-                var step =
-                    group != edge.Group ? Complex.Zero
-                    : forward ? edge.Volts
-                    : -edge.Volts;
-                potentials[(to, group)] = potentials.GetValueOrDefault((from, group)) + step;
-            }
-            known.Add(to);
-        }
-        return block.All(edge =>
-            groups.All(group =>
-            {
-                var expected = group == edge.Group ? edge.Volts : Complex.Zero;
-                var between =
-                    potentials.GetValueOrDefault((edge.B, group))
-                    - potentials.GetValueOrDefault((edge.A, group));
-                return Complex.Abs(between - expected) < Least;
-            })
-        );
+        if (block.Select(e => e.Group).Distinct().Count() > 1)
+            return false;
+        var potentials = new Dictionary<int, Complex> { [block[0].A] = Complex.Zero };
+        while (
+            block.FirstOrDefault(e => potentials.ContainsKey(e.A) != potentials.ContainsKey(e.B)) is { } edge
+        )
+            if (potentials.TryGetValue(edge.A, out var below))
+                potentials[edge.B] = below + edge.Volts;
+            else
+                potentials[edge.A] = potentials[edge.B] - edge.Volts;
+        return block.All(e => Complex.Abs(potentials[e.B] - potentials[e.A] - e.Volts) < Least);
     }
 
     private sealed record Edge(int Supply, string Group, int A, int B, Complex Volts);

@@ -43,14 +43,21 @@ internal sealed class Transitions(Network network, Constraints constraints, Shor
     {
         var when = network.Of(move.When);
         var may = Table.Except(network.Of(move.May), when);
-        if (variable.Kind != VariableKind.Armature || move.By != Mover.Settle || shorts.Shorted.IsFalse)
+        if (shorts.Shorted.IsFalse || !(IsDrop(variable, move) || IsPull(variable, move)))
             return (when, may, Diagram.False);
         var whenLost = shorts.AfterCollapse(move.When);
         var mayLost = shorts.AfterCollapse(move.May);
-        return move.To == variable.Rest
+        return IsDrop(variable, move)
             ? Drop(when, may, whenLost, mayLost)
             : Pull(when, may, whenLost, mayLost);
     }
+
+    /// <summary>Whatever falls back by itself; a control springs back whether there is voltage or not.</summary>
+    private static bool IsDrop(Variable variable, Move move) =>
+        move.By == Mover.Settle && move.To == variable.Rest && variable.Kind != VariableKind.Position;
+
+    private static bool IsPull(Variable variable, Move move) =>
+        move.By == Mover.Settle && move.To != variable.Rest && variable.Kind == VariableKind.Armature;
 
     /// <summary>A drop that the collapse would cause may come before the device opens, or not.</summary>
     private (Diagram, Diagram, Diagram) Drop(Diagram when, Diagram may, Diagram whenLost, Diagram mayLost)

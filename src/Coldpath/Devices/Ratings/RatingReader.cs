@@ -62,28 +62,19 @@ internal sealed class RatingReader(RatingForms forms, AtomRow row, RatingFinding
     private bool Bare()
     {
         var start = row.At;
+        var quoted = row.Ahead() is TextAtom;
         var fitting = new List<TakesSyntax>();
-        foreach (var asked in forms.Takes)
+        foreach (var asked in forms.Takes.Where(t => quoted || t.Form is not PlainFormSyntax { Form: PlainForm.Text }))
         {
             row.At = start;
             if (RatingValues.Read(row, asked) is not { } value)
                 continue;
             fitting.Add(asked);
-            if (asked.Bare && !given.ContainsKey(value.Name) && IsToBeRead(asked, start))
+            if (asked.Bare && !given.ContainsKey(value.Name))
                 return Keep(value, start);
         }
         row.At = start;
         return fitting.Count > 0 && NotBare(fitting, start);
-    }
-
-    /// <summary>A bare text stands in quotes: words alone are never one.</summary>
-    private bool IsToBeRead(TakesSyntax asked, int start)
-    {
-        var (end, first) = (row.At, start);
-        row.At = first;
-        var quoted = row.Ahead() is TextAtom;
-        row.At = end;
-        return quoted || asked.Form is not PlainFormSyntax { Form: PlainForm.Text };
     }
 
     /// <summary>A quantity or choice that fits only ratings that are given already or want their names.</summary>
@@ -113,10 +104,18 @@ internal sealed class RatingReader(RatingForms forms, AtomRow row, RatingFinding
     {
         var start = row.At;
         row.Take();
-        while (row.Ahead() is WordAtom word && row.Longest(forms.Names) is null && ShortForm.Read(word.Text, forms) is null)
+        while (
+            row.Ahead() is WordAtom word
+            && row.Longest(forms.Names) is null
+            && ShortForm.Read(word.Text, forms) is null
+        )
         {
             var before = row.At;
-            if (forms.Takes.Any(t => t.Bare && t.Form is ChoiceFormSyntax && RatingValues.Read(row, t) is not null))
+            if (
+                forms.Takes.Any(t =>
+                    t.Bare && t.Form is ChoiceFormSyntax && RatingValues.Read(row, t) is not null
+                )
+            )
             {
                 row.At = before;
                 break;

@@ -12,6 +12,7 @@ internal sealed class ContactBook
     private readonly BindingFindings findings;
     private readonly Dictionary<string, ContactList> lists = new(StringComparer.Ordinal);
     private readonly Dictionary<int, Contact> byReference = [];
+    private readonly HashSet<int> refused = [];
     private readonly SortedDictionary<int, string> allocated = [];
 
     public ContactBook(IEnumerable<(DeviceReading Reading, Role Role)> readings, BindingFindings findings)
@@ -37,6 +38,9 @@ internal sealed class ContactBook
 
     /// <summary>The contact that a name uses; null when it uses none.</summary>
     public Contact? UsedBy(DeviceReading reading) => byReference.GetValueOrDefault(reading.Syntax.Span.Start);
+
+    /// <summary>Whether it has been said that a name uses no contact that is understood.</summary>
+    public bool IsRefused(DeviceReading reading) => refused.Contains(reading.Syntax.Span.Start);
 
     /// <summary>The contacts of a device, by number.</summary>
     public IReadOnlyList<Contact> Of(string tag) => lists.TryGetValue(tag, out var list) ? list.InOrder : [];
@@ -66,7 +70,7 @@ internal sealed class ContactBook
         {
             var message =
                 $"{reading.Tag}:{name} is a contact of the sort {fitting[0].Family.Name}, not {reading.Words}";
-            findings.Add(Complaint.ContactConflict.At(reading.Syntax.Span, message, reading.Tag));
+            Refuse(reading, message);
             return;
         }
         var existing = chosen.Select(c => list.Find(c.Family, c.Number)).FirstOrDefault(c => c is not null);
@@ -82,7 +86,7 @@ internal sealed class ContactBook
         var message =
             $"{reading.Tag}:{contact.Name} is said to close at {string.Join(" or ", contact.Positions)} "
             + $"and here at {string.Join(" or ", reading.Positions)}";
-        findings.Add(Complaint.ContactConflict.At(reading.Syntax.Span, message, reading.Tag));
+        Refuse(reading, message);
         return null;
     }
 
@@ -96,7 +100,7 @@ internal sealed class ContactBook
         {
             var written = string.Join(", ", reading.Syntax.Terminals!.Names);
             var message = $"{reading.Tag}:{written} does not say {question}";
-            findings.Add(Complaint.ContactConflict.At(reading.Syntax.Span, message, reading.Tag));
+            Refuse(reading, message);
             return null;
         }
         return list.Add(chosen[0].Family, chosen[0].Number, reading.Positions);
@@ -120,7 +124,7 @@ internal sealed class ContactBook
             var right = Markings.Numbered(family.RightPattern, number);
             var message = $"{reading.Tag}:{left}-{right} does not say at which positions the contact closes";
             var remedy = $"write it in a chain, as in {reading.Tag} {family.Name} POSITION:{left}-{right}";
-            findings.Add(Complaint.ContactConflict.At(reading.Syntax.Span, message, reading.Tag, remedy));
+            Refuse(reading, message, remedy);
         }
     }
 
@@ -168,6 +172,12 @@ internal sealed class ContactBook
         var names = string.Join(" and ", present.Select(c => c.Name));
         var message = $"{reading.Name} has more than one contact in use, {names}: say which";
         var remedy = $"write {reading.Tag}:{present[0].Name}, or name the node there and begin with it";
+        Refuse(reading, message, remedy);
+    }
+
+    private void Refuse(DeviceReading reading, string message, string? remedy = null)
+    {
+        refused.Add(reading.Syntax.Span.Start);
         findings.Add(Complaint.ContactConflict.At(reading.Syntax.Span, message, reading.Tag, remedy));
     }
 }

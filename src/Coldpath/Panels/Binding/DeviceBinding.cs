@@ -38,7 +38,7 @@ internal sealed class DeviceBinding
             select new PlacedDevice
             {
                 Tag = device.Tag,
-                Blueprint = said.Blueprint,
+                Blueprint = said.Blueprint!,
                 Place = said.Place,
                 Standby = said.Standby,
                 Knowledge = knowledge.GetValueOrDefault(device.Tag, said.Knowledge),

@@ -40,6 +40,8 @@ internal sealed class Meetings(
 
     private Meeting? AtDevice(DeviceReading reading, Role role, Port? arriving)
     {
+        if (contacts.IsRefused(reading))
+            return null;
         if (contacts.UsedBy(reading) is { } contact)
             return AtContact(reading, role, arriving, contact);
         if (reading.Syntax.Terminals is null)
@@ -133,10 +135,29 @@ internal sealed class Meetings(
         var name = reading.Syntax.Terminals!.Names[0];
         var bracket = new Bracket(reading, terminals, conductors);
         if (FixedPair(reading, name.Text) is { } pair)
-            return Offer(reading, role, [pair.Left], [pair.Right], arriving);
+            return IsOfAnotherPart(reading, pair)
+                ? NotThatPart(reading, name)
+                : Offer(reading, role, [pair.Left], [pair.Right], arriving);
         var pin = bracket.Pin(name);
         Findings.AddRange(bracket.Findings);
         return pin is { } found ? Touch(reading, role, [found], arriving) : null;
+    }
+
+    private static bool IsOfAnotherPart(DeviceReading reading, (string Left, string Right) pair)
+    {
+        if (reading.Words.Length == 0)
+            return false;
+        var poles = reading
+            .Device.Blueprint!.Parts.Where(p => p.Name == reading.Words)
+            .SelectMany(p => p.Left.Zip(p.Right));
+        return !poles.Any(p => p == pair || p == (pair.Right, pair.Left));
+    }
+
+    private Meeting? NotThatPart(DeviceReading reading, WordSyntax name)
+    {
+        var message = $"{reading.Tag}:{name} is not {reading.Words} {reading.Tag}";
+        Findings.Add(Complaint.ContactConflict.At(reading.Syntax.Span, message, reading.Tag));
+        return null;
     }
 
     /// <summary>The two ends of a part or element named by its terminals, "95-96" or "1-2" for 1/L1 and 2/T1.</summary>
