@@ -1,0 +1,34 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Findings;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection.Checks;
+
+public sealed class LiveBehindMainIsolator : Check
+{
+    public override Card Card { get; } =
+        new()
+        {
+            Code = "I303",
+            Name = "live-behind-main-isolator",
+            Family = Family.Isolation,
+            Severity = Severity.Defect,
+            Title = "Something on the load side of the open main isolator is live.",
+            Why = "Whoever has opened the main isolator expects the panel to be dead behind its door.",
+            Reference = "NEC 430.75(A) and 430.113; IEC 60204-1, 5.3.5 (excepted circuits)",
+            Remedy = "take that supply through an isolating device of its own and label it at both, or open it together with the main isolator",
+            Example = new("two-supplies", [], []),
+        };
+
+    public override IEnumerable<Finding> Look(Evidence e)
+
+     {
+         foreach (var main in e.MainIsolators)
+         foreach (var (supply, points, states) in e.LiveBehind(main))
+             yield return e.Report(this, [main, .. e.DevicesAt(points)])
+                 .At(points)
+                 .Says($"{e.List(points.Take(4))} {(points.Count == 1 ? "is" : "are")} live from {supply} with {main} open")
+                 .After(states)
+                 .Finding;
+     }
+}
