@@ -38,7 +38,9 @@ public static class KindCompiler
             kind.KindName,
             kind.Lines.OfType<MeansSyntax>().FirstOrDefault()?.Text.Text,
             kind.Lines.OfType<LetterSyntax>().FirstOrDefault()?.Letter.Text,
-            kind.Lines.OfType<SymbolSyntax>().FirstOrDefault() is { } symbol ? string.Join(' ', symbol.Name) : null,
+            kind.Lines.OfType<SymbolSyntax>().FirstOrDefault() is { } symbol
+                ? string.Join(' ', symbol.Name)
+                : null,
             kind.Span
         );
 }

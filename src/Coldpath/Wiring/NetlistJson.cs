@@ -15,7 +15,10 @@ public static class NetlistJson
     {
         using var buffer = new MemoryStream();
         using (
-            var json = new Utf8JsonWriter(buffer, new JsonWriterOptions { Indented = indented, NewLine = "\n" })
+            var json = new Utf8JsonWriter(
+                buffer,
+                new JsonWriterOptions { Indented = indented, NewLine = "\n" }
+            )
         )
             Write(json, netlist);
         return Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length);

@@ -6,7 +6,9 @@ namespace Coldpath.Devices.Ratings;
 /// </summary>
 internal static class BaseUnits
 {
-    private static readonly Dictionary<string, (string Base, double Factor)> Known = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, (string Base, double Factor)> Known = new(
+        StringComparer.Ordinal
+    )
     {
         ["mA"] = ("A", 1e-3),
         ["A"] = ("A", 1),

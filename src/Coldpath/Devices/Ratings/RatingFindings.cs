@@ -28,10 +28,22 @@ internal sealed class RatingFindings(string kind, string tag)
         Add("D002", "rating-twice", at, $"{name} of {tag} is given twice", "leave one of the two");
 
     public void WrongValue(Span at, string name, TakesSyntax asked) =>
-        Add("D003", "wrong-rating", at, $"{name} of {tag} is {Asked(asked.Form)}, not '{at.Text}'", Example(name, asked));
+        Add(
+            "D003",
+            "wrong-rating",
+            at,
+            $"{name} of {tag} is {Asked(asked.Form)}, not '{at.Text}'",
+            Example(name, asked)
+        );
 
     public void NoValue(Span at, string name, TakesSyntax asked) =>
-        Add("D003", "wrong-rating", at, $"{name} of {tag} has no value: it is {Asked(asked.Form)}", Example(name, asked));
+        Add(
+            "D003",
+            "wrong-rating",
+            at,
+            $"{name} of {tag} has no value: it is {Asked(asked.Form)}",
+            Example(name, asked)
+        );
 
     public void SayWhich(Span at, IReadOnlyList<string> names) =>
         Add(

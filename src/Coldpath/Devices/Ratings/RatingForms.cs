@@ -35,14 +35,16 @@ internal sealed class RatingForms
         };
 
     /// <summary>What it takes, for messages: "current in A", "category of AC-1 | AC-3", "mirror contacts".</summary>
-    public string Describe() => InOrder.Count == 0 ? "no ratings" : string.Join(", ", InOrder.Select(Describe));
+    public string Describe() =>
+        InOrder.Count == 0 ? "no ratings" : string.Join(", ", InOrder.Select(Describe));
 
     private static string Describe(KindLineSyntax line) =>
         line is not TakesSyntax rating
             ? NameOf(line)
             : rating.Form switch
             {
-                UnitFormSyntax { SecondUnit: { } second } form => $"{NameOf(line)} in {form.Unit} to {second}",
+                UnitFormSyntax { SecondUnit: { } second } form =>
+                    $"{NameOf(line)} in {form.Unit} to {second}",
                 UnitFormSyntax form => $"{NameOf(line)} in {form.Unit}",
                 ChoiceFormSyntax form => $"{NameOf(line)} {string.Join(" | ", form.Choices)}",
                 PlainFormSyntax { Form: PlainForm.Number } => $"{NameOf(line)} as a number",

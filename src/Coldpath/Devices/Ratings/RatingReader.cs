@@ -64,7 +64,11 @@ internal sealed class RatingReader(RatingForms forms, AtomRow row, RatingFinding
         var start = row.At;
         var quoted = row.Ahead() is TextAtom;
         var fitting = new List<TakesSyntax>();
-        foreach (var asked in forms.Takes.Where(t => quoted || t.Form is not PlainFormSyntax { Form: PlainForm.Text }))
+        foreach (
+            var asked in forms.Takes.Where(t =>
+                quoted || t.Form is not PlainFormSyntax { Form: PlainForm.Text }
+            )
+        )
         {
             row.At = start;
             if (RatingValues.Read(row, asked) is not { } value)
@@ -104,10 +108,18 @@ internal sealed class RatingReader(RatingForms forms, AtomRow row, RatingFinding
     {
         var start = row.At;
         row.Take();
-        while (row.Ahead() is WordAtom word && row.Longest(forms.Names) is null && ShortForm.Read(word.Text, forms) is null)
+        while (
+            row.Ahead() is WordAtom word
+            && row.Longest(forms.Names) is null
+            && ShortForm.Read(word.Text, forms) is null
+        )
         {
             var before = row.At;
-            if (forms.Takes.Any(t => t.Bare && t.Form is ChoiceFormSyntax && RatingValues.Read(row, t) is not null))
+            if (
+                forms.Takes.Any(t =>
+                    t.Bare && t.Form is ChoiceFormSyntax && RatingValues.Read(row, t) is not null
+                )
+            )
             {
                 row.At = before;
                 break;

@@ -38,7 +38,11 @@ internal static class RatingValues
             double? dual = first.Second is { } second ? BaseUnits.Convert(second, first.Unit) : null;
             return new Rating("", first.Span.Text, value, dual, unit);
         }
-        if (row.Matches("to") == 0 || row.Ahead(1) is not QuantityAtom last || !BaseUnits.Fits(last.Unit, form.SecondUnit))
+        if (
+            row.Matches("to") == 0
+            || row.Ahead(1) is not QuantityAtom last
+            || !BaseUnits.Fits(last.Unit, form.SecondUnit)
+        )
             return null;
         row.At += 2;
         return new Rating("", row.Since(start).Text, value, BaseUnits.Convert(last.Value, last.Unit), unit);
@@ -93,7 +97,10 @@ internal static class RatingValues
         var tags = new List<string>();
         do
         {
-            if (row.Ahead() is not WordAtom tag || !tag.Text.Any(c => char.IsUpper(c) || char.IsAsciiDigit(c)))
+            if (
+                row.Ahead() is not WordAtom tag
+                || !tag.Text.Any(c => char.IsUpper(c) || char.IsAsciiDigit(c))
+            )
                 return null;
             row.Take();
             tags.Add(tag.Text);

@@ -47,6 +47,8 @@ internal static class ShortForm
         var named = Array.IndexOf(Numbers, word);
         if (named >= 0)
             return named;
-        return int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+        return int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : null;
     }
 }
