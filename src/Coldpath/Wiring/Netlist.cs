@@ -227,6 +227,9 @@ public enum ControlUse
     Stop,
     Start,
     Mode,
+
+    /// <summary>A stop that must stop everything, whatever feeds it.</summary>
+    Emergency,
 }
 
 public sealed record NetlistDevice

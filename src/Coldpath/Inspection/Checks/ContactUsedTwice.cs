@@ -1,0 +1,33 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Findings;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection.Checks;
+
+public sealed class ContactUsedTwice : Check
+{
+    public override Card Card { get; } =
+        new()
+        {
+            Code = "D503",
+            Name = "contact-used-twice",
+            Family = Family.Description,
+            Severity = Severity.Defect,
+            Title = "One contact stands in two places.",
+            Why = "The two circuits are joined through it: most often a second contact was meant.",
+            Reference = "common practice",
+            Remedy = "use another contact of the device, or name the node that is shared",
+            Example = new("direct-on-line", [], []),
+        };
+
+    public override IEnumerable<Finding> Look(Evidence e)
+
+     {
+         foreach (var (contact, device, again, first) in e.ContactsUsedTwice)
+             yield return e.Report(this, [device])
+                 .On(again)
+                 .Related(first, "first used here")
+                 .Says($"contact {contact} is used twice")
+                 .Finding;
+     }
+}

@@ -1,0 +1,32 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Findings;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection.Checks;
+
+public sealed class UnconnectedPole : Check
+{
+    public override Card Card { get; } =
+        new()
+        {
+            Code = "D501",
+            Name = "unconnected-pole",
+            Family = Family.Description,
+            Severity = Severity.Defect,
+            Title = "A main pole or a coil is not connected on one side.",
+            Why = "Either the panel is unfinished or the description is.",
+            Reference = "common practice",
+            Remedy = "connect it, or take a device with fewer poles",
+            Example = new("direct-on-line", [], []),
+        };
+
+    public override IEnumerable<Finding> Look(Evidence e)
+
+     {
+         foreach (var (device, terminals) in e.UnconnectedTerminals)
+             yield return e.Report(this, [device])
+                 .At(terminals)
+                 .Says($"{Evidence.List(terminals)} {(terminals.Count == 1 ? "is" : "are")} not connected")
+                 .Finding;
+     }
+}

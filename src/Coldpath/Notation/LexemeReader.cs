@@ -1,0 +1,63 @@
+using Antlr4.Runtime;
+using Coldpath.Findings;
+using Coldpath.Notation.Generated;
+using Coldpath.Notation.Syntax;
+
+namespace Coldpath.Notation;
+
+/// <summary>Takes a source apart into lexemes and comments; line ends show in the lexemes' marks only.</summary>
+internal sealed class LexemeReader(Reading reading, Complaints complaints)
+{
+    private readonly List<Lexeme> lexemes = [];
+    private readonly List<CommentSyntax> comments = [];
+    private bool rowIsEmpty = true;
+    private bool rowHasComment;
+    private bool afterGap;
+
+    public (Lexeme[] Lexemes, IReadOnlyList<CommentSyntax> Comments) Read()
+    {
+        var lexer = new PanelLexer(
+            new AntlrInputStream(reading.Source.Text),
+            TextWriter.Null,
+            TextWriter.Null
+        );
+        lexer.RemoveErrorListeners();
+        for (var token = lexer.NextToken(); token.Type != TokenConstants.EOF; token = lexer.NextToken())
+            Take(token.Type, token.StartIndex, token.StopIndex + 1);
+        return (lexemes.ToArray(), comments);
+    }
+
+    private void Take(int type, int start, int end)
+    {
+        switch (type)
+        {
+            case PanelLexer.NEWLINE:
+                afterGap |= rowIsEmpty && !rowHasComment;
+                (rowIsEmpty, rowHasComment) = (true, false);
+                break;
+            case PanelLexer.COMMENT:
+                TakeComment(start, end);
+                break;
+            case PanelLexer.INVISIBLE when start == 0 && reading.Source.Text[0] == '\uFEFF':
+                break;
+            default:
+                lexemes.Add(new Lexeme(type, start, end, rowIsEmpty, afterGap));
+                (rowIsEmpty, afterGap) = (false, false);
+                break;
+        }
+    }
+
+    private void TakeComment(int start, int end)
+    {
+        var text = reading.Source.Text;
+        while (end > start && char.IsWhiteSpace(text[end - 1]))
+            end--;
+        var span = reading.Span(start, end);
+        comments.Add(new CommentSyntax(reading.Text(start, end), rowIsEmpty, span));
+        rowHasComment = true;
+        if (start > 0 && !char.IsWhiteSpace(text[start - 1]) && text[start - 1] != '\uFEFF')
+            complaints.Add(Wording.CommentNeedsSpace(reading.Span(start, start + 1)));
+        else if (Invisible.In(text, start, end) is { } at)
+            complaints.Add(Wording.InvisibleCharacter(reading.Span(at, at + 1)));
+    }
+}

@@ -1,0 +1,39 @@
+using System.Text;
+using Coldpath.Findings;
+using Coldpath.Notation.Syntax;
+
+namespace Coldpath.Notation;
+
+/// <summary>Reads the panel language.</summary>
+public static class PanelParser
+{
+    /// <summary>
+    /// Always returns a tree. A line that cannot be read becomes one <see cref="BrokenSyntax"/> (or
+    /// <see cref="BrokenLineSyntax"/>) and one finding; all others are read as if it were not there.
+    /// </summary>
+    public static ParseResult Parse(SourceText source)
+    {
+        var reading = new Reading(source);
+        var complaints = new Complaints();
+        if (Encoding.UTF8.GetByteCount(source.Text) > Limits.FileBytes)
+        {
+            complaints.Add(Wording.FileTooLarge(reading.Span(0, 0)));
+            return new ParseResult(Panel(reading, [], [], new HashSet<string>()), complaints.InOrder());
+        }
+        var (lexemes, comments) = new LexemeReader(reading, complaints).Read();
+        var reader = new LineReader(reading, complaints);
+        var lines = new LineQueue(reading, new LineCutter(reading, lexemes).Cut());
+        var statements = new StatementReader(reader, lines).Read();
+        return new ParseResult(
+            Panel(reading, statements, comments, reader.BrokenWords),
+            complaints.InOrder()
+        );
+    }
+
+    private static PanelSyntax Panel(
+        Reading reading,
+        IReadOnlyList<StatementSyntax> statements,
+        IReadOnlyList<CommentSyntax> comments,
+        HashSet<string> brokenWords
+    ) => new(statements, comments, reading.Span(0, reading.Source.Text.Length)) { BrokenWords = brokenWords };
+}
