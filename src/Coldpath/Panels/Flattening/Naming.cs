@@ -1,0 +1,27 @@
+using Coldpath.Devices;
+
+namespace Coldpath.Panels.Flattening;
+
+/// <summary>What terminals and devices are called in the netlist.</summary>
+internal sealed class Naming
+{
+    public const string Earth = "PE";
+
+    private readonly Dictionary<Terminal, string> nets;
+    private readonly Dictionary<string, DeviceNames> devices = new(StringComparer.Ordinal);
+
+    public Naming(IEnumerable<(string Tag, Blueprint Blueprint)> devices, IEnumerable<PanelNet> nets)
+    {
+        this.nets = nets.SelectMany(n => n.Terminals.Select(t => (t, n.Name))).ToDictionary();
+        foreach (var (tag, blueprint) in devices)
+            this.devices.Add(tag, new DeviceNames(tag, blueprint.Network, NetOf));
+    }
+
+    public DeviceNames this[string tag] => devices[tag];
+
+    /// <summary>The net of a terminal; a net inside a device is called by the device and its own name.</summary>
+    public string NetOf(Terminal terminal) =>
+        nets.TryGetValue(terminal, out var name) ? name
+        : terminal.Name == Earth ? Earth
+        : terminal.ToString();
+}
