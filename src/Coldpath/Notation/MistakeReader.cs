@@ -62,11 +62,7 @@ internal sealed class MistakeReader(Reading reading, Grammar grammar, FirstMista
     /// <summary>
     /// The phrase of the outermost rule that has nothing of its own yet; else the tokens, if they are few.
     /// </summary>
-    private string Describe(
-        RecognitionException mistake,
-        IntervalSet expected,
-        IReadOnlyList<string> keywords
-    )
+    private string Describe(RecognitionException mistake, IntervalSet expected, List<string> keywords)
     {
         string? phrase = null;
         for (
@@ -148,7 +144,7 @@ internal sealed class MistakeReader(Reading reading, Grammar grammar, FirstMista
         ?? new IntervalSet();
 
     /// <summary>A misspelt keyword may have passed for a name before the line went wrong.</summary>
-    private string? Hint(IToken token, IReadOnlyList<string> keywords)
+    private string? Hint(IToken token, List<string> keywords)
     {
         for (var i = Math.Min(token.TokenIndex, line.Lexemes.Count - 1); i > 0; i--)
             if (line.Lexemes[i].Type == Grammar.WORD)
