@@ -1,3 +1,4 @@
+using Coldpath.Devices;
 using Coldpath.Findings;
 using Coldpath.Wiring;
 
@@ -12,8 +13,8 @@ public sealed record Panel
     public string? Drawing { get; init; }
     public string? Revision { get; init; }
 
-    /// <summary>"NEC" or "IEC".</summary>
-    public required string Rules { get; init; }
+    /// <summary>Rule set, voltage, phases, frequency and earthing.</summary>
+    public required PanelFacts System { get; init; }
 
     /// <summary>In declared order.</summary>
     public IReadOnlyList<PlacedDevice> Devices { get; init; } = [];
@@ -84,7 +85,10 @@ public sealed record Bond(string Net, string Point, string Device, Span Span);
 public sealed record Waiver(string Check, IReadOnlyList<string> On, string Because, Span Span);
 
 /// <summary>A terminal or node that goes where nobody followed it.</summary>
-public sealed record UntracedPoint(string Point, string Net, string? Because, Span Span);
+/// <param name="Point">As written, "X1:7".</param>
+/// <param name="Net">The net's name.</param>
+/// <param name="Device">Whose terminal it is; empty for a node without devices.</param>
+public sealed record UntracedPoint(string Point, string Net, string Device, string? Because, Span Span);
 
 /// <summary>A contact, pole or coil passed by a chain.</summary>
 /// <param name="Part">The words around the tag; empty for a bare name.</param>

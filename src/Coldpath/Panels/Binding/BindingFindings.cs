@@ -8,7 +8,8 @@ internal sealed class BindingFindings
     private const int Limit = 1000;
     private readonly List<Finding> found = [];
 
-    public int Count => found.Count;
+    /// <summary>Nothing that was said keeps the panel from being used.</summary>
+    public bool AreHarmless => found.TrueForAll(f => f.Severity < Severity.Defect);
 
     /// <summary>In the order of the text.</summary>
     public IReadOnlyList<Finding> InOrder =>
@@ -24,7 +25,7 @@ internal sealed record Complaint(string Code, string Name)
 {
     public static readonly Complaint UnknownName = new("P001", "unknown-name");
     public static readonly Complaint NameClash = new("P002", "name-clash");
-    public static readonly Complaint HeaderIncomplete = new("P003", "header-incomplete");
+    public static readonly Complaint Header = new("P003", "header-unclear");
     public static readonly Complaint UnknownPart = new("P004", "unknown-part");
     public static readonly Complaint UnknownTerminal = new("P005", "unknown-terminal");
     public static readonly Complaint AmbiguousTerminal = new("P006", "ambiguous-terminal");

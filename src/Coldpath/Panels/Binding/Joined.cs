@@ -1,7 +1,6 @@
 namespace Coldpath.Panels.Binding;
 
 /// <summary>What the wires and chains of a panel come to.</summary>
-/// <param name="Joints">Which pins are joined.</param>
 /// <param name="Conductors">Which conductors arrive where.</param>
 /// <param name="Nets">In the order of devices and terminals, then of nodes.</param>
 /// <param name="Bonds">Wires to the earth.</param>

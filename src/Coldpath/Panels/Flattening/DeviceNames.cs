@@ -4,24 +4,27 @@ using Coldpath.Wiring;
 namespace Coldpath.Panels.Flattening;
 
 /// <summary>
-/// What a device's own names become in the netlist. The first variable, load, supply and so on of a device bears
-/// its tag alone, every other one the tag, a point and its own name.
+/// What a device's own names become in the netlist. A device's own variable and its first load, supply
+/// and so on bear its tag alone, every other one the tag, a point and its own name.
 /// </summary>
 internal sealed class DeviceNames
 {
     private readonly string tag;
     private readonly Func<Terminal, string> netOf;
-    private readonly string? firstVariable;
+    private readonly string? ownVariable;
     private readonly string? firstLoad;
     private readonly string? firstSupply;
+    private readonly string? firstCoupling;
 
-    public DeviceNames(string tag, Netlist network, Func<Terminal, string> netOf)
+    public DeviceNames(string tag, Blueprint blueprint, Func<Terminal, string> netOf)
     {
         this.tag = tag;
         this.netOf = netOf;
-        firstVariable = network.Variables is [var variable, ..] ? variable.Name : null;
+        ownVariable = blueprint.OwnVariable;
+        var network = blueprint.Network;
         firstLoad = network.Loads is [var load, ..] ? load.Name : null;
         var supplies = network.Supplies.Concat(network.Converters.Select(c => c.Output));
+        firstCoupling = network.Couplings is [var coupling, ..] ? coupling.Name : null;
         firstSupply = supplies.FirstOrDefault()?.Name;
     }
 
@@ -29,11 +32,16 @@ internal sealed class DeviceNames
 
     public IReadOnlyList<string> Nets(IReadOnlyList<string> local) => [.. local.Select(Net)];
 
-    public string Variable(string local) => local == firstVariable ? tag : $"{tag}.{local}";
+    public string Variable(string local) => local == ownVariable ? tag : $"{tag}.{local}";
 
     public string Load(string local) => local == firstLoad ? tag : $"{tag}.{local}";
 
     public string Supply(string local) => local == firstSupply ? tag : $"{tag}.{local}";
+
+    public string Group(string local) => Supply(local);
+
+    /// <summary>Couplings are only ever told apart.</summary>
+    public string Coupling(string local) => local == firstCoupling ? tag : $"{tag}.{local}";
 
     public string Element(string local) => $"{tag}.{local}";
 

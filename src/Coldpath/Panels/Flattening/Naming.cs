@@ -14,7 +14,7 @@ internal sealed class Naming
     {
         this.nets = nets.SelectMany(n => n.Terminals.Select(t => (t, n.Name))).ToDictionary();
         foreach (var (tag, blueprint) in devices)
-            this.devices.Add(tag, new DeviceNames(tag, blueprint.Network, NetOf));
+            this.devices.Add(tag, new DeviceNames(tag, blueprint, NetOf));
     }
 
     public DeviceNames this[string tag] => devices[tag];
