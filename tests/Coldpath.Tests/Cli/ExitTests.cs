@@ -37,7 +37,7 @@ public class ExitTests
     [Fact]
     public void What_could_not_be_read_is_2() =>
         CheckCommand
-            .ExitOf(Samples.Report with { Readable = false }, Severity.Danger)
+            .ExitOf(Samples.Report with { Readable = false, Complete = false }, Severity.Danger)
             .Should()
             .Be(Exit.Unusable);
 
