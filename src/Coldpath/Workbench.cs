@@ -1,6 +1,9 @@
 using Coldpath.Answers;
+using Coldpath.Devices;
 using Coldpath.Findings;
 using Coldpath.Inspection;
+using Coldpath.Notation;
+using Coldpath.Panels;
 using Coldpath.Sheets.Reports.Text;
 using Coldpath.Wiring;
 
@@ -15,17 +18,14 @@ public static class Workbench
     /// <summary>The tool's version.</summary>
     public const string Version = "0.1.0";
 
-    /// <summary>Every check and every finding of the parser, by code.</summary>
-    public static IReadOnlyList<Card> Cards => [];
+    /// <summary>Every check, by code.</summary>
+    public static IReadOnlyList<Card> Cards => [.. Catalogue.All.Select(c => c.Card)];
 
-    public static CheckReport Check(SourceText source, CancellationToken stop) =>
-        new()
-        {
-            Source = source,
-            Panel = source.Name,
-            Complete = false,
-            Incomplete = [Unread],
-        };
+    public static CheckReport Check(SourceText source, CancellationToken stop)
+    {
+        var opened = Opened.From(source, stop);
+        return opened.Evidence is { } evidence ? Inspector.Inspect(evidence, stop) : Unreadable(opened);
+    }
 
     /// <summary>What is live after operations, from powered or from rest.</summary>
     public static Answered<LiveAnswer> Live(
@@ -33,11 +33,27 @@ public static class Workbench
         IReadOnlyList<Operation> operations,
         bool fromRest,
         CancellationToken stop
-    ) => new(null, [], Unread);
+    ) =>
+        Ask<LiveAnswer>(
+            source,
+            stop,
+            evidence =>
+            {
+                var (answer, problem) = new LiveQuestion(evidence).Ask(operations, fromRest);
+                return new(answer, [], problem);
+            }
+        );
 
     /// <summary>What makes a point live, or that nothing can.</summary>
     public static Answered<WhyAnswer> Why(SourceText source, string point, CancellationToken stop) =>
-        new(null, [], Unread);
+        Ask<WhyAnswer>(
+            source,
+            stop,
+            evidence =>
+                Targets.Find(evidence.Netlist, point) is [var first, ..]
+                    ? new WhyQuestion(evidence).Ask(first)
+                    : Unknown<WhyAnswer>(evidence, point)
+        );
 
     /// <summary>What isolates targets; <paramref name="have"/> is the asker's own set, null when there is none.</summary>
     public static Answered<IsolateAnswer> Isolate(
@@ -45,21 +61,87 @@ public static class Workbench
         IReadOnlyList<string> targets,
         IReadOnlyList<string>? have,
         CancellationToken stop
-    ) => new(null, [], Unread);
+    ) =>
+        Ask<IsolateAnswer>(
+            source,
+            stop,
+            evidence =>
+            {
+                var unknown = targets
+                    .Concat(have ?? [])
+                    .FirstOrDefault(t => Targets.Find(evidence.Netlist, t).Count == 0);
+                if (unknown is not null)
+                    return Unknown<IsolateAnswer>(evidence, unknown);
+                var points = targets.SelectMany(t => Targets.Find(evidence.Netlist, t)).Distinct();
+                return new IsolateQuestion(evidence).Ask([.. points], targets, have);
+            }
+        );
 
     /// <summary>The canonical layout of a description.</summary>
-    public static Answered<string> Format(SourceText source) => new(null, [], Unread);
+    public static Answered<string> Format(SourceText source)
+    {
+        var parsed = PanelParser.Parse(source);
+        if (parsed.Findings.Count > 0)
+            return new(null, parsed.Findings);
+        var numbers = PanelBinder.Bind(parsed).Panel.AllocatedContacts;
+        return PanelFormatter.Format(parsed.Panel, source, numbers);
+    }
 
     /// <summary>The flattened panel as JSON.</summary>
-    public static Answered<string> Netlist(SourceText source) => new(null, [], Unread);
+    public static Answered<string> Netlist(SourceText source)
+    {
+        var bound = PanelBinder.Bind(PanelParser.Parse(source));
+        return bound.Netlist is { } netlist
+            ? NetlistJson.ToText(netlist, indented: true) + "\n"
+            : new(null, bound.Findings);
+    }
 
-    public static IReadOnlyList<string> KindNames => [];
+    public static IReadOnlyList<string> KindNames => KindLibrary.Standard.Names;
 
     /// <summary>All standard kinds and what they are.</summary>
-    public static Page Kinds() => new();
+    public static Page Kinds()
+    {
+        var table = new Table("kinds", "", "");
+        foreach (var name in KindNames)
+            table.Add(Style.Plain, name, KindCompiler.Describe(KindLibrary.Standard.Find(name)!).Means ?? "");
+        var page = new Page();
+        table.WriteTo(page);
+        return page;
+    }
 
     /// <summary>A standard kind as it is written; null when there is none of that name.</summary>
-    public static string? Kind(string name) => null;
+    public static string? Kind(string name) => KindLibrary.Standard.TextOf(name);
 
-    private const string Unread = "descriptions are not read yet";
+    private static Answered<T> Ask<T>(
+        SourceText source,
+        CancellationToken stop,
+        Func<Evidence, Answered<T>> question
+    )
+        where T : class
+    {
+        var opened = Opened.From(source, stop);
+        return opened.Evidence is { } evidence ? question(evidence) : new(null, opened.Findings);
+    }
+
+    private static Answered<T> Unknown<T>(Evidence evidence, string name)
+        where T : class
+    {
+        var near = SpellChecker.Nearest(name, Targets.Names(evidence.Netlist));
+        return new(
+            null,
+            [],
+            $"no device, terminal or place is called {name}{(near is null ? "" : $"; did you mean {near}?")}"
+        );
+    }
+
+    private static CheckReport Unreadable(Opened opened) =>
+        new()
+        {
+            Source = opened.Source,
+            Panel = opened.Bound.Panel.Name is { Length: > 0 } name ? name : opened.Source.Name,
+            Readable = false,
+            Complete = false,
+            Incomplete = ["the description cannot be read as a panel, so nothing was checked"],
+            Findings = opened.Findings,
+        };
 }

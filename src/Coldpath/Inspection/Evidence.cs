@@ -117,7 +117,8 @@ public sealed class Evidence
 
     /// <summary>"Q1:1/L1-2/T1" for an element of a device; a coupling keeps its name.</summary>
     public string ElementName(string id) =>
-        Devices.TryElement(id) is { Device.Length: > 0 } element && id.StartsWith(element.Device + ".", StringComparison.Ordinal)
+        Devices.TryElement(id) is { Device.Length: > 0 } element
+        && id.StartsWith(element.Device + ".", StringComparison.Ordinal)
             ? $"{element.Device}:{id[(element.Device.Length + 1)..]}"
             : id;
 

@@ -6,10 +6,9 @@ namespace Coldpath.Inspection;
 /// <summary>Puts every check to the evidence and gathers what they say.</summary>
 public static class Inspector
 {
-    /// <param name="source">The description.</param>
     /// <param name="evidence">What it amounts to.</param>
     /// <param name="stop">Ends the work early; the report then says that it is not complete.</param>
-    public static CheckReport Inspect(SourceText source, Evidence evidence, CancellationToken stop)
+    public static CheckReport Inspect(Evidence evidence, CancellationToken stop)
     {
         var findings = new List<Finding>();
         var made = new List<string>();
@@ -36,7 +35,7 @@ public static class Inspector
         }
         return new()
         {
-            Source = source,
+            Source = evidence.Source,
             Panel = evidence.Panel.Name,
             Rules = evidence.Netlist.Rules,
             Complete = incomplete.Count == 0,

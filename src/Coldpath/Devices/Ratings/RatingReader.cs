@@ -64,7 +64,11 @@ internal sealed class RatingReader(RatingForms forms, AtomRow row, RatingFinding
         var start = row.At;
         var quoted = row.Ahead() is TextAtom;
         var fitting = new List<TakesSyntax>();
-        foreach (var asked in forms.Takes.Where(t => quoted || t.Form is not PlainFormSyntax { Form: PlainForm.Text }))
+        foreach (
+            var asked in forms.Takes.Where(t =>
+                quoted || t.Form is not PlainFormSyntax { Form: PlainForm.Text }
+            )
+        )
         {
             row.At = start;
             if (RatingValues.Read(row, asked) is not { } value)
