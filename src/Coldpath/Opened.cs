@@ -30,7 +30,7 @@ internal sealed class Opened
         var bound = PanelBinder.Bind(PanelParser.Parse(source));
         if (bound.Netlist is not { } netlist)
             return new(source, bound, null);
-        var behaviour = new Behaviour(netlist, new DiagramTable(stop: stop));
+        var behaviour = new Behaviour(netlist, new DiagramTable(cancellation: stop));
         return new(source, bound, new Evidence(source, bound.Panel, netlist, behaviour));
     }
 }

@@ -36,23 +36,23 @@ public static class Workbench
     ) =>
         Ask<LiveAnswer>(
             source,
-            stop,
             evidence =>
             {
                 var (answer, problem) = new LiveQuestion(evidence).Ask(operations, fromRest);
                 return new(answer, [], problem);
-            }
+            },
+            stop
         );
 
     /// <summary>What makes a point live, or that nothing can.</summary>
     public static Answered<WhyAnswer> Why(SourceText source, string point, CancellationToken stop) =>
         Ask<WhyAnswer>(
             source,
-            stop,
             evidence =>
                 Targets.Find(evidence.Netlist, point) is [var first, ..]
                     ? new WhyQuestion(evidence).Ask(first)
-                    : Unknown<WhyAnswer>(evidence, point)
+                    : Unknown<WhyAnswer>(evidence, point),
+            stop
         );
 
     /// <summary>What isolates targets; <paramref name="have"/> is the asker's own set, null when there is none.</summary>
@@ -64,7 +64,6 @@ public static class Workbench
     ) =>
         Ask<IsolateAnswer>(
             source,
-            stop,
             evidence =>
             {
                 var unknown = targets
@@ -74,7 +73,8 @@ public static class Workbench
                     return Unknown<IsolateAnswer>(evidence, unknown);
                 var points = targets.SelectMany(t => Targets.Find(evidence.Netlist, t)).Distinct();
                 return new IsolateQuestion(evidence).Ask([.. points], targets, have);
-            }
+            },
+            stop
         );
 
     /// <summary>The canonical layout of a description.</summary>
@@ -114,8 +114,8 @@ public static class Workbench
 
     private static Answered<T> Ask<T>(
         SourceText source,
-        CancellationToken stop,
-        Func<Evidence, Answered<T>> question
+        Func<Evidence, Answered<T>> question,
+        CancellationToken stop
     )
         where T : class
     {

@@ -22,7 +22,7 @@ public static class PanelParser
         }
         var (lexemes, comments) = new LexemeReader(reading, complaints).Read();
         var reader = new LineReader(reading, complaints);
-        var lines = new LineQueue(reading, new LineCutter(reading, lexemes).Cut());
+        using var lines = new LineQueue(reading, new LineCutter(reading, lexemes).Cut());
         var statements = new StatementReader(reader, lines).Read();
         return new ParseResult(
             Panel(reading, statements, comments, reader.BrokenWords),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Coldpath.Findings;
 using Coldpath.Notation.Syntax;
 
@@ -11,7 +12,7 @@ internal sealed class RatingBook
 
     private readonly Dictionary<string, Rating> values = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Span> places = new(StringComparer.Ordinal);
-    private readonly List<Rating> derived = [];
+    private readonly List<string> derived = [];
 
     private RatingBook(RatingForms forms, Span declaration)
     {
@@ -31,13 +32,7 @@ internal sealed class RatingBook
     )
     {
         var book = new RatingBook(forms, device.Span);
-        foreach (
-            var (name, (value, at)) in new RatingReader(
-                forms,
-                new AtomRow(device.Ratings),
-                findings
-            ).ReadAll()
-        )
+        foreach (var (name, (value, at)) in new RatingReader(forms, new AtomRow(device.Ratings), findings).ReadAll())
         {
             book.values.Add(name, value);
             book.places.Add(name, at);
@@ -59,22 +54,22 @@ internal sealed class RatingBook
     /// <summary>Where a rating was given; the declaration when it was not.</summary>
     public Span PlaceOf(string name) => places.GetValueOrDefault(name, Declaration);
 
-    public void Derive(string name, double value)
+    /// <summary>A derived number; null when a rating that it needs has no value.</summary>
+    public void Derive(string name, double? value)
     {
-        var rating = new Rating(
-            name,
-            value.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture),
-            value
-        );
-        values[name] = rating;
-        derived.RemoveAll(d => d.Name == name);
-        derived.Add(rating);
+        derived.RemoveAll(d => d == name);
+        derived.Add(name);
+        if (value is { } number)
+            values[name] = new Rating(name, number.ToString("0.###", CultureInfo.InvariantCulture), number);
+        else
+            values.Remove(name);
     }
 
-    public bool IsDerived(string name) => derived.Exists(d => d.Name == name);
+    public bool IsDerived(string name) => derived.Contains(name);
 
+    /// <summary>Those with a value, in declared order; derived ones last.</summary>
     public IReadOnlyList<Rating> InOrder =>
-        [.. Forms.Names.Distinct().Select(n => values.GetValueOrDefault(n)).OfType<Rating>(), .. derived];
+        [.. Forms.Names.Concat(derived).Distinct().Select(n => this[n]).OfType<Rating>()];
 
     private static Rating? DefaultOf(TakesSyntax asked, PanelFacts facts)
     {
@@ -99,17 +94,12 @@ internal sealed class RatingBook
                 facts.Direct ? "V DC" : "V"
             ),
             "phases" when facts.Phases is { } phases => new Rating(name, Printed(phases, ""), phases),
-            "frequency" when facts.Frequency is { } hertz => new Rating(
-                name,
-                Printed(hertz, "Hz"),
-                hertz,
-                Unit: "Hz"
-            ),
+            "frequency" when facts.Frequency is { } hertz => new Rating(name, Printed(hertz, "Hz"), hertz, Unit: "Hz"),
             "earthing" when facts.Earthing is { } earthing => new Rating(name, earthing, Words: [earthing]),
             "current" => new Rating(name, facts.Direct ? "dc" : "ac", Words: [facts.Direct ? "dc" : "ac"]),
             _ => null,
         };
 
     private static string Printed(double value, string unit) =>
-        $"{value.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} {unit}".TrimEnd();
+        $"{value.ToString("0.###", CultureInfo.InvariantCulture)} {unit}".TrimEnd();
 }

@@ -6,9 +6,14 @@ namespace Coldpath.Devices.Ratings;
 /// <summary>What there is to say about the ratings of a declaration.</summary>
 internal sealed class RatingFindings(string kind, string tag)
 {
+    private const string MissingCode = "D005";
+
     private readonly List<Finding> findings = [];
 
     public IReadOnlyList<Finding> InOrder => findings;
+
+    /// <summary>Whether a rating that the kind needs is not there.</summary>
+    public bool HasMissing => findings.Exists(f => f.Code == MissingCode);
 
     public void Unknown(Span at, RatingForms forms) =>
         Add(

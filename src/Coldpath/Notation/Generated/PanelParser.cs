@@ -56,10 +56,10 @@ public partial class PanelParser : Parser {
 		T__125=126, T__126=127, T__127=128, T__128=129, T__129=130, T__130=131, 
 		T__131=132, T__132=133, T__133=134, T__134=135, T__135=136, T__136=137, 
 		T__137=138, T__138=139, T__139=140, T__140=141, T__141=142, T__142=143, 
-		T__143=144, T__144=145, ARROW=146, BAR=147, COMMA=148, COLON=149, EQUALS=150, 
-		PLUS=151, MINUS=152, STAR=153, SLASH=154, PERCENT=155, LPAREN=156, RPAREN=157, 
-		LBRACKET=158, RBRACKET=159, TERMINAL=160, NUMBER=161, WORD=162, TEXT=163, 
-		UNCLOSED=164, COMMENT=165, NEWLINE=166, INVISIBLE=167, BLANK=168, OTHER=169;
+		ARROW=144, BAR=145, COMMA=146, COLON=147, EQUALS=148, PLUS=149, MINUS=150, 
+		STAR=151, SLASH=152, PERCENT=153, LPAREN=154, RPAREN=155, LBRACKET=156, 
+		RBRACKET=157, TERMINAL=158, NUMBER=159, WORD=160, TEXT=161, UNCLOSED=162, 
+		COMMENT=163, NEWLINE=164, INVISIBLE=165, BLANK=166, OTHER=167;
 	public const int
 		RULE_panelName = 0, RULE_drawing = 1, RULE_rules = 2, RULE_system = 3, 
 		RULE_declaration = 4, RULE_atom = 5, RULE_chain = 6, RULE_rung = 7, RULE_step = 8, 
@@ -68,44 +68,42 @@ public partial class PanelParser : Parser {
 		RULE_refs = 17, RULE_never = 18, RULE_dead = 19, RULE_stops = 20, RULE_can = 21, 
 		RULE_waive = 22, RULE_settled = 23, RULE_atOnce = 24, RULE_failures = 25, 
 		RULE_place = 26, RULE_condition = 27, RULE_conditionPart = 28, RULE_stateTerm = 29, 
-		RULE_kind = 30, RULE_means = 31, RULE_letter = 32, RULE_symbol = 33, RULE_like = 34, 
-		RULE_end = 35, RULE_takes = 36, RULE_ratingForm = 37, RULE_ratingShape = 38, 
-		RULE_choice = 39, RULE_takesOption = 40, RULE_defaultValue = 41, RULE_unit = 42, 
-		RULE_flag = 43, RULE_let = 44, RULE_ifBlock = 45, RULE_elseLine = 46, 
-		RULE_forEachPole = 47, RULE_first = 48, RULE_bar = 49, RULE_side = 50, 
-		RULE_element = 51, RULE_elementType = 52, RULE_elementOption = 53, RULE_coil = 54, 
-		RULE_family = 55, RULE_familyName = 56, RULE_familyOption = 57, RULE_variable = 58, 
-		RULE_variableOption = 59, RULE_variableSort = 60, RULE_move = 61, RULE_positions = 62, 
-		RULE_makeBefore = 63, RULE_failure = 64, RULE_state = 65, RULE_source = 66, 
-		RULE_converter = 67, RULE_converterOption = 68, RULE_supplyOption = 69, 
-		RULE_supplyConductor = 70, RULE_conductorOption = 71, RULE_winding = 72, 
-		RULE_coupling = 73, RULE_loadMode = 74, RULE_modeOption = 75, RULE_use = 76, 
-		RULE_isolates = 77, RULE_isolatesOption = 78, RULE_protects = 79, RULE_opensOnShort = 80, 
-		RULE_constraint = 81, RULE_constraintName = 82, RULE_devicePair = 83, 
-		RULE_guard = 84, RULE_guardPart = 85, RULE_guardTerm = 86, RULE_band = 87, 
-		RULE_guardSuffix = 88, RULE_sum = 89, RULE_product = 90, RULE_factor = 91, 
-		RULE_operand = 92, RULE_pair = 93, RULE_list = 94, RULE_terminal = 95, 
-		RULE_phrase = 96, RULE_label = 97, RULE_name = 98, RULE_plainWord = 99, 
-		RULE_ratingWord = 100, RULE_refWord = 101, RULE_subjectWord = 102, RULE_stateWord = 103, 
-		RULE_logical = 104, RULE_connecting = 105, RULE_ordinary = 106;
+		RULE_kind = 30, RULE_means = 31, RULE_letter = 32, RULE_symbol = 33, RULE_end = 34, 
+		RULE_takes = 35, RULE_ratingForm = 36, RULE_ratingShape = 37, RULE_choice = 38, 
+		RULE_takesOption = 39, RULE_defaultValue = 40, RULE_unit = 41, RULE_flag = 42, 
+		RULE_let = 43, RULE_ifBlock = 44, RULE_elseLine = 45, RULE_forEachPole = 46, 
+		RULE_first = 47, RULE_bar = 48, RULE_side = 49, RULE_element = 50, RULE_elementType = 51, 
+		RULE_elementOption = 52, RULE_coil = 53, RULE_family = 54, RULE_familyName = 55, 
+		RULE_familyOption = 56, RULE_variable = 57, RULE_variableOption = 58, 
+		RULE_variableSort = 59, RULE_move = 60, RULE_positions = 61, RULE_makeBefore = 62, 
+		RULE_failure = 63, RULE_state = 64, RULE_source = 65, RULE_converter = 66, 
+		RULE_converterOption = 67, RULE_supplyOption = 68, RULE_supplyConductor = 69, 
+		RULE_conductorOption = 70, RULE_winding = 71, RULE_coupling = 72, RULE_loadMode = 73, 
+		RULE_modeOption = 74, RULE_use = 75, RULE_isolates = 76, RULE_isolatesOption = 77, 
+		RULE_protects = 78, RULE_opensOnShort = 79, RULE_constraint = 80, RULE_constraintName = 81, 
+		RULE_devicePair = 82, RULE_guard = 83, RULE_guardPart = 84, RULE_guardTerm = 85, 
+		RULE_band = 86, RULE_guardSuffix = 87, RULE_sum = 88, RULE_product = 89, 
+		RULE_factor = 90, RULE_operand = 91, RULE_pair = 92, RULE_list = 93, RULE_terminal = 94, 
+		RULE_phrase = 95, RULE_label = 96, RULE_name = 97, RULE_plainWord = 98, 
+		RULE_ratingWord = 99, RULE_refWord = 100, RULE_subjectWord = 101, RULE_stateWord = 102, 
+		RULE_logical = 103, RULE_connecting = 104, RULE_ordinary = 105;
 	public static readonly string[] ruleNames = {
 		"panelName", "drawing", "rules", "system", "declaration", "atom", "chain", 
 		"rung", "step", "group", "branch", "ref", "terminals", "wire", "untraced", 
 		"seen", "fromDrawing", "refs", "never", "dead", "stops", "can", "waive", 
 		"settled", "atOnce", "failures", "place", "condition", "conditionPart", 
-		"stateTerm", "kind", "means", "letter", "symbol", "like", "end", "takes", 
-		"ratingForm", "ratingShape", "choice", "takesOption", "defaultValue", 
-		"unit", "flag", "let", "ifBlock", "elseLine", "forEachPole", "first", 
-		"bar", "side", "element", "elementType", "elementOption", "coil", "family", 
-		"familyName", "familyOption", "variable", "variableOption", "variableSort", 
-		"move", "positions", "makeBefore", "failure", "state", "source", "converter", 
-		"converterOption", "supplyOption", "supplyConductor", "conductorOption", 
-		"winding", "coupling", "loadMode", "modeOption", "use", "isolates", "isolatesOption", 
-		"protects", "opensOnShort", "constraint", "constraintName", "devicePair", 
-		"guard", "guardPart", "guardTerm", "band", "guardSuffix", "sum", "product", 
-		"factor", "operand", "pair", "list", "terminal", "phrase", "label", "name", 
-		"plainWord", "ratingWord", "refWord", "subjectWord", "stateWord", "logical", 
-		"connecting", "ordinary"
+		"stateTerm", "kind", "means", "letter", "symbol", "end", "takes", "ratingForm", 
+		"ratingShape", "choice", "takesOption", "defaultValue", "unit", "flag", 
+		"let", "ifBlock", "elseLine", "forEachPole", "first", "bar", "side", "element", 
+		"elementType", "elementOption", "coil", "family", "familyName", "familyOption", 
+		"variable", "variableOption", "variableSort", "move", "positions", "makeBefore", 
+		"failure", "state", "source", "converter", "converterOption", "supplyOption", 
+		"supplyConductor", "conductorOption", "winding", "coupling", "loadMode", 
+		"modeOption", "use", "isolates", "isolatesOption", "protects", "opensOnShort", 
+		"constraint", "constraintName", "devicePair", "guard", "guardPart", "guardTerm", 
+		"band", "guardSuffix", "sum", "product", "factor", "operand", "pair", 
+		"list", "terminal", "phrase", "label", "name", "plainWord", "ratingWord", 
+		"refWord", "subjectWord", "stateWord", "logical", "connecting", "ordinary"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -114,22 +112,22 @@ public partial class PanelParser : Parser {
 		"'never'", "'dead'", "'when'", "'stops'", "'by'", "'can'", "'run'", "'via'", 
 		"'waive'", "'on'", "'settled'", "'at'", "'once'", "'even'", "'with'", 
 		"'failure'", "'failures'", "'or'", "'not'", "'kind'", "'means'", "'letter'", 
-		"'symbol'", "'like'", "'end'", "'takes'", "'in'", "'to'", "'of'", "'as'", 
-		"'number'", "'text'", "'positions'", "'devices'", "'bare'", "'needed'", 
-		"'default'", "'flag'", "'let'", "'if'", "'else'", "'for'", "'each'", "'pole'", 
-		"'first'", "'bar'", "'line'", "'load'", "'side'", "'conductor'", "'contact'", 
-		"'semiconductor'", "'thermal'", "'series'", "'diode'", "'fault'", "'power'", 
-		"'through'", "'welds'", "'closed'", "'leaks'", "'coil'", "'moves'", "'family'", 
-		"'variable'", "'rest'", "'powered'", "'momentary'", "'process'", "'condition'", 
-		"'cell'", "'timer'", "'trip'", "'may'", "'make'", "'before'", "'break'", 
-		"'class'", "'state'", "'source'", "'converter'", "'present'", "'group'", 
-		"'limited'", "'extra'", "'low'", "'dc'", "'stored'", "'discharge'", "'angle'", 
-		"'plus'", "'minus'", "'winding'", "'coupling'", "'mode'", "'feeds'", "'joined'", 
+		"'symbol'", "'end'", "'takes'", "'in'", "'to'", "'of'", "'as'", "'number'", 
+		"'text'", "'positions'", "'devices'", "'bare'", "'needed'", "'default'", 
+		"'flag'", "'let'", "'if'", "'else'", "'for'", "'each'", "'pole'", "'first'", 
+		"'bar'", "'line'", "'load'", "'side'", "'conductor'", "'contact'", "'semiconductor'", 
+		"'thermal'", "'series'", "'diode'", "'fault'", "'power'", "'through'", 
+		"'closed'", "'leaks'", "'coil'", "'moves'", "'family'", "'variable'", 
+		"'rest'", "'powered'", "'momentary'", "'process'", "'condition'", "'cell'", 
+		"'timer'", "'trip'", "'may'", "'make'", "'before'", "'break'", "'class'", 
+		"'state'", "'source'", "'converter'", "'present'", "'group'", "'limited'", 
+		"'extra'", "'low'", "'dc'", "'stored'", "'discharge'", "'angle'", "'plus'", 
+		"'minus'", "'winding'", "'coupling'", "'mode'", "'feeds'", "'joined'", 
 		"'apart'", "'turns'", "'speed'", "'use'", "'isolates'", "'lockable'", 
 		"'visible'", "'rank'", "'protects'", "'against'", "'opens'", "'short'", 
 		"'becomes'", "'breaks'", "'constraint'", "'pair'", "'loosely'", "'energised'", 
 		"'must'", "'pull'", "'hold'", "'fed'", "'forward'", "'reverse'", "'single'", 
-		"'most'", "'one'", "'any'", "'no'", "'carries'", "'is'", "'between'", 
+		"'most'", "'one'", "'any'", "'no'", "'carries'", "'between'", "'is'", 
 		"'least'", "'given'", "'root'", "'->'", "'|'", "','", "':'", "'='", "'+'", 
 		"'-'", "'*'", "'/'", "'%'", "'('", "')'", "'['", "']'"
 	};
@@ -146,10 +144,10 @@ public partial class PanelParser : Parser {
 		null, null, null, null, null, null, null, null, null, null, null, null, 
 		null, null, null, null, null, null, null, null, null, null, null, null, 
 		null, null, null, null, null, null, null, null, null, null, null, null, 
-		null, null, "ARROW", "BAR", "COMMA", "COLON", "EQUALS", "PLUS", "MINUS", 
-		"STAR", "SLASH", "PERCENT", "LPAREN", "RPAREN", "LBRACKET", "RBRACKET", 
-		"TERMINAL", "NUMBER", "WORD", "TEXT", "UNCLOSED", "COMMENT", "NEWLINE", 
-		"INVISIBLE", "BLANK", "OTHER"
+		"ARROW", "BAR", "COMMA", "COLON", "EQUALS", "PLUS", "MINUS", "STAR", "SLASH", 
+		"PERCENT", "LPAREN", "RPAREN", "LBRACKET", "RBRACKET", "TERMINAL", "NUMBER", 
+		"WORD", "TEXT", "UNCLOSED", "COMMENT", "NEWLINE", "INVISIBLE", "BLANK", 
+		"OTHER"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -200,11 +198,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 214;
+			State = 212;
 			Match(T__0);
-			State = 215;
+			State = 213;
 			Match(TEXT);
-			State = 216;
+			State = 214;
 			Match(Eof);
 			}
 		}
@@ -242,23 +240,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 218;
+			State = 216;
 			Match(T__1);
-			State = 219;
+			State = 217;
 			label();
-			State = 222;
+			State = 220;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__2) {
 				{
-				State = 220;
+				State = 218;
 				Match(T__2);
-				State = 221;
+				State = 219;
 				name();
 				}
 			}
 
-			State = 224;
+			State = 222;
 			Match(Eof);
 			}
 		}
@@ -292,11 +290,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 226;
+			State = 224;
 			Match(T__3);
-			State = 227;
+			State = 225;
 			name();
-			State = 228;
+			State = 226;
 			Match(Eof);
 			}
 		}
@@ -334,23 +332,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 230;
+			State = 228;
 			Match(T__4);
-			State = 232;
+			State = 230;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 231;
+				State = 229;
 				atom();
 				}
 				}
-				State = 234;
+				State = 232;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 60265594879L) != 0) );
-			State = 236;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 15066398719L) != 0) );
+			State = 234;
 			Match(Eof);
 			}
 		}
@@ -391,23 +389,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 238;
+			State = 236;
 			name();
-			State = 242;
+			State = 240;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 60265594879L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 15066398719L) != 0)) {
 				{
 				{
-				State = 239;
+				State = 237;
 				atom();
 				}
 				}
-				State = 244;
+				State = 242;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 245;
+			State = 243;
 			Match(Eof);
 			}
 		}
@@ -442,7 +440,7 @@ public partial class PanelParser : Parser {
 		AtomContext _localctx = new AtomContext(Context, State);
 		EnterRule(_localctx, 10, RULE_atom);
 		try {
-			State = 252;
+			State = 250;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__0:
@@ -587,41 +585,39 @@ public partial class PanelParser : Parser {
 			case T__140:
 			case T__141:
 			case T__142:
-			case T__143:
-			case T__144:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 247;
+				State = 245;
 				name();
 				}
 				break;
 			case TEXT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 248;
+				State = 246;
 				Match(TEXT);
 				}
 				break;
 			case COMMA:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 249;
+				State = 247;
 				Match(COMMA);
 				}
 				break;
 			case BAR:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 250;
+				State = 248;
 				Match(BAR);
 				}
 				break;
 			case PERCENT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 251;
+				State = 249;
 				Match(PERCENT);
 				}
 				break;
@@ -667,25 +663,25 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 254;
+			State = 252;
 			step();
-			State = 257;
+			State = 255;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 255;
+				State = 253;
 				Match(ARROW);
-				State = 256;
+				State = 254;
 				step();
 				}
 				}
-				State = 259;
+				State = 257;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==ARROW );
-			State = 261;
+			State = 259;
 			Match(Eof);
 			}
 		}
@@ -730,29 +726,29 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 263;
+			State = 261;
 			Match(T__5);
-			State = 264;
+			State = 262;
 			name();
-			State = 265;
+			State = 263;
 			step();
-			State = 268;
+			State = 266;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 266;
+				State = 264;
 				Match(ARROW);
-				State = 267;
+				State = 265;
 				step();
 				}
 				}
-				State = 270;
+				State = 268;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==ARROW );
-			State = 272;
+			State = 270;
 			Match(Eof);
 			}
 		}
@@ -786,7 +782,7 @@ public partial class PanelParser : Parser {
 		StepContext _localctx = new StepContext(Context, State);
 		EnterRule(_localctx, 16, RULE_step);
 		try {
-			State = 276;
+			State = 274;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__0:
@@ -931,20 +927,18 @@ public partial class PanelParser : Parser {
 			case T__140:
 			case T__141:
 			case T__142:
-			case T__143:
-			case T__144:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 274;
+				State = 272;
 				@ref();
 				}
 				break;
 			case LPAREN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 275;
+				State = 273;
 				group();
 				}
 				break;
@@ -991,27 +985,27 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 278;
+			State = 276;
 			Match(LPAREN);
-			State = 279;
+			State = 277;
 			branch();
-			State = 284;
+			State = 282;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==BAR) {
 				{
 				{
-				State = 280;
+				State = 278;
 				Match(BAR);
-				State = 281;
+				State = 279;
 				branch();
 				}
 				}
-				State = 286;
+				State = 284;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 287;
+			State = 285;
 			Match(RPAREN);
 			}
 		}
@@ -1052,21 +1046,21 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 289;
+			State = 287;
 			step();
-			State = 294;
+			State = 292;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==ARROW) {
 				{
 				{
-				State = 290;
+				State = 288;
 				Match(ARROW);
-				State = 291;
+				State = 289;
 				step();
 				}
 				}
-				State = 296;
+				State = 294;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1111,28 +1105,28 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 297;
+			State = 295;
 			name();
-			State = 301;
+			State = 299;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -8706L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -8706L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0)) {
 				{
 				{
-				State = 298;
+				State = 296;
 				refWord();
 				}
 				}
-				State = 303;
+				State = 301;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 305;
+			State = 303;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LBRACKET || _la==TERMINAL) {
 				{
-				State = 304;
+				State = 302;
 				terminals();
 				}
 			}
@@ -1167,20 +1161,20 @@ public partial class PanelParser : Parser {
 		TerminalsContext _localctx = new TerminalsContext(Context, State);
 		EnterRule(_localctx, 24, RULE_terminals);
 		try {
-			State = 309;
+			State = 307;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TERMINAL:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 307;
+				State = 305;
 				Match(TERMINAL);
 				}
 				break;
 			case LBRACKET:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 308;
+				State = 306;
 				list();
 				}
 				break;
@@ -1230,31 +1224,31 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 311;
+			State = 309;
 			Match(T__6);
-			State = 312;
+			State = 310;
 			name();
-			State = 313;
+			State = 311;
 			Match(COLON);
-			State = 314;
+			State = 312;
 			@ref();
-			State = 319;
+			State = 317;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 315;
+				State = 313;
 				Match(COMMA);
-				State = 316;
+				State = 314;
 				@ref();
 				}
 				}
-				State = 321;
+				State = 319;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 322;
+			State = 320;
 			Match(Eof);
 			}
 		}
@@ -1290,23 +1284,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 324;
+			State = 322;
 			Match(T__7);
-			State = 325;
+			State = 323;
 			refs();
-			State = 328;
+			State = 326;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__8) {
 				{
-				State = 326;
+				State = 324;
 				Match(T__8);
-				State = 327;
+				State = 325;
 				Match(TEXT);
 				}
 			}
 
-			State = 330;
+			State = 328;
 			Match(Eof);
 			}
 		}
@@ -1340,11 +1334,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 332;
+			State = 330;
 			Match(T__9);
-			State = 333;
+			State = 331;
 			refs();
-			State = 334;
+			State = 332;
 			Match(Eof);
 			}
 		}
@@ -1378,15 +1372,15 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 336;
+			State = 334;
 			Match(T__10);
-			State = 337;
+			State = 335;
 			Match(T__11);
-			State = 338;
+			State = 336;
 			Match(T__1);
-			State = 339;
+			State = 337;
 			refs();
-			State = 340;
+			State = 338;
 			Match(Eof);
 			}
 		}
@@ -1427,15 +1421,15 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 342;
+			State = 340;
 			@ref();
-			State = 347;
+			State = 345;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==T__12 || _la==COMMA) {
 				{
 				{
-				State = 343;
+				State = 341;
 				_la = TokenStream.LA(1);
 				if ( !(_la==T__12 || _la==COMMA) ) {
 				ErrorHandler.RecoverInline(this);
@@ -1444,11 +1438,11 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 344;
+				State = 342;
 				@ref();
 				}
 				}
-				State = 349;
+				State = 347;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1495,51 +1489,51 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 350;
+			State = 348;
 			Match(T__13);
-			State = 351;
+			State = 349;
 			condition();
-			State = 356;
+			State = 354;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,16,Context) ) {
 			case 1:
 				{
-				State = 353;
+				State = 351;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 352;
+					State = 350;
 					Match(COMMA);
 					}
 				}
 
-				State = 355;
+				State = 353;
 				settled();
 				}
 				break;
 			}
-			State = 362;
+			State = 360;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__26 || _la==COMMA) {
 				{
-				State = 359;
+				State = 357;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 358;
+					State = 356;
 					Match(COMMA);
 					}
 				}
 
-				State = 361;
+				State = 359;
 				failures();
 				}
 			}
 
-			State = 364;
+			State = 362;
 			Match(Eof);
 			}
 		}
@@ -1581,35 +1575,35 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 366;
+			State = 364;
 			Match(T__14);
-			State = 367;
+			State = 365;
 			place();
-			State = 368;
+			State = 366;
 			Match(T__15);
-			State = 369;
+			State = 367;
 			condition();
-			State = 374;
+			State = 372;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__26 || _la==COMMA) {
 				{
-				State = 371;
+				State = 369;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 370;
+					State = 368;
 					Match(COMMA);
 					}
 				}
 
-				State = 373;
+				State = 371;
 				failures();
 				}
 			}
 
-			State = 376;
+			State = 374;
 			Match(Eof);
 			}
 		}
@@ -1659,55 +1653,55 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 378;
+			State = 376;
 			Match(T__16);
-			State = 379;
+			State = 377;
 			_localctx.what = place();
-			State = 380;
+			State = 378;
 			Match(T__17);
-			State = 381;
+			State = 379;
 			_localctx.by = place();
-			State = 386;
+			State = 384;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,22,Context) ) {
 			case 1:
 				{
-				State = 383;
+				State = 381;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 382;
+					State = 380;
 					Match(COMMA);
 					}
 				}
 
-				State = 385;
+				State = 383;
 				atOnce();
 				}
 				break;
 			}
-			State = 392;
+			State = 390;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__26 || _la==COMMA) {
 				{
-				State = 389;
+				State = 387;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 388;
+					State = 386;
 					Match(COMMA);
 					}
 				}
 
-				State = 391;
+				State = 389;
 				failures();
 				}
 			}
 
-			State = 394;
+			State = 392;
 			Match(Eof);
 			}
 		}
@@ -1756,30 +1750,30 @@ public partial class PanelParser : Parser {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 396;
+			State = 394;
 			Match(T__18);
-			State = 397;
+			State = 395;
 			_localctx.what = place();
-			State = 398;
+			State = 396;
 			Match(T__19);
-			State = 408;
+			State = 406;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__20) {
 				{
-				State = 399;
+				State = 397;
 				Match(T__20);
-				State = 400;
+				State = 398;
 				_localctx._place = place();
 				_localctx._via.Add(_localctx._place);
-				State = 405;
+				State = 403;
 				ErrorHandler.Sync(this);
 				_alt = Interpreter.AdaptivePredict(TokenStream,25,Context);
 				while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 					if ( _alt==1 ) {
 						{
 						{
-						State = 401;
+						State = 399;
 						_la = TokenStream.LA(1);
 						if ( !(_la==T__12 || _la==COMMA) ) {
 						ErrorHandler.RecoverInline(this);
@@ -1788,40 +1782,40 @@ public partial class PanelParser : Parser {
 							ErrorHandler.ReportMatch(this);
 						    Consume();
 						}
-						State = 402;
+						State = 400;
 						_localctx._place = place();
 						_localctx._via.Add(_localctx._place);
 						}
 						} 
 					}
-					State = 407;
+					State = 405;
 					ErrorHandler.Sync(this);
 					_alt = Interpreter.AdaptivePredict(TokenStream,25,Context);
 				}
 				}
 			}
 
-			State = 414;
+			State = 412;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__26 || _la==COMMA) {
 				{
-				State = 411;
+				State = 409;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 410;
+					State = 408;
 					Match(COMMA);
 					}
 				}
 
-				State = 413;
+				State = 411;
 				failures();
 				}
 			}
 
-			State = 416;
+			State = 414;
 			Match(Eof);
 			}
 		}
@@ -1859,19 +1853,19 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 418;
+			State = 416;
 			Match(T__21);
-			State = 419;
+			State = 417;
 			name();
-			State = 420;
+			State = 418;
 			Match(T__22);
-			State = 421;
+			State = 419;
 			refs();
-			State = 422;
+			State = 420;
 			Match(T__8);
-			State = 423;
+			State = 421;
 			Match(TEXT);
-			State = 424;
+			State = 422;
 			Match(Eof);
 			}
 		}
@@ -1901,9 +1895,9 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 426;
+			State = 424;
 			Match(T__15);
-			State = 427;
+			State = 425;
 			Match(T__23);
 			}
 		}
@@ -1933,9 +1927,9 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 429;
+			State = 427;
 			Match(T__24);
-			State = 430;
+			State = 428;
 			Match(T__25);
 			}
 		}
@@ -1967,13 +1961,13 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 432;
+			State = 430;
 			Match(T__26);
-			State = 433;
+			State = 431;
 			Match(T__27);
-			State = 434;
+			State = 432;
 			Match(NUMBER);
-			State = 435;
+			State = 433;
 			_la = TokenStream.LA(1);
 			if ( !(_la==T__28 || _la==T__29) ) {
 			ErrorHandler.RecoverInline(this);
@@ -2023,28 +2017,28 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 437;
+			State = 435;
 			name();
-			State = 441;
+			State = 439;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -16499296512522L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -576496486431326849L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769837567L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -8252959304202L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144124121607831745L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442459391L) != 0)) {
 				{
 				{
-				State = 438;
+				State = 436;
 				plainWord();
 				}
 				}
-				State = 443;
+				State = 441;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 445;
+			State = 443;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LBRACKET || _la==TERMINAL) {
 				{
-				State = 444;
+				State = 442;
 				terminals();
 				}
 			}
@@ -2084,26 +2078,26 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 447;
+			State = 445;
 			conditionPart();
-			State = 460;
+			State = 458;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__12:
 				{
-				State = 450;
+				State = 448;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 448;
+					State = 446;
 					Match(T__12);
-					State = 449;
+					State = 447;
 					conditionPart();
 					}
 					}
-					State = 452;
+					State = 450;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==T__12 );
@@ -2111,19 +2105,19 @@ public partial class PanelParser : Parser {
 				break;
 			case T__30:
 				{
-				State = 456;
+				State = 454;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 454;
+					State = 452;
 					Match(T__30);
-					State = 455;
+					State = 453;
 					conditionPart();
 					}
 					}
-					State = 458;
+					State = 456;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==T__30 );
@@ -2175,26 +2169,26 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 463;
+			State = 461;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__31) {
 				{
-				State = 462;
+				State = 460;
 				Match(T__31);
 				}
 			}
 
-			State = 470;
+			State = 468;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case LPAREN:
 				{
-				State = 465;
+				State = 463;
 				Match(LPAREN);
-				State = 466;
+				State = 464;
 				condition();
-				State = 467;
+				State = 465;
 				Match(RPAREN);
 				}
 				break;
@@ -2337,12 +2331,10 @@ public partial class PanelParser : Parser {
 			case T__140:
 			case T__141:
 			case T__142:
-			case T__143:
-			case T__144:
 			case NUMBER:
 			case WORD:
 				{
-				State = 469;
+				State = 467;
 				stateTerm();
 				}
 				break;
@@ -2390,40 +2382,40 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 472;
+			State = 470;
 			subjectWord();
-			State = 476;
+			State = 474;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -6576742922L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769934847L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -6576742922L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442483711L) != 0)) {
 				{
 				{
-				State = 473;
+				State = 471;
 				stateWord();
 				}
 				}
-				State = 478;
+				State = 476;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 486;
+			State = 484;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LBRACKET || _la==TERMINAL) {
 				{
-				State = 479;
+				State = 477;
 				terminals();
-				State = 483;
+				State = 481;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -6576742922L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769934847L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -6576742922L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442483711L) != 0)) {
 					{
 					{
-					State = 480;
+					State = 478;
 					stateWord();
 					}
 					}
-					State = 485;
+					State = 483;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -2466,23 +2458,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 488;
+			State = 486;
 			Match(T__32);
-			State = 490;
+			State = 488;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 489;
+				State = 487;
 				name();
 				}
 				}
-				State = 492;
+				State = 490;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
-			State = 494;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0) );
+			State = 492;
 			Match(Eof);
 			}
 		}
@@ -2514,11 +2506,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 496;
+			State = 494;
 			Match(T__33);
-			State = 497;
+			State = 495;
 			Match(TEXT);
-			State = 498;
+			State = 496;
 			Match(Eof);
 			}
 		}
@@ -2552,11 +2544,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 500;
+			State = 498;
 			Match(T__34);
-			State = 501;
+			State = 499;
 			name();
-			State = 502;
+			State = 500;
 			Match(Eof);
 			}
 		}
@@ -2594,61 +2586,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 504;
+			State = 502;
 			Match(T__35);
-			State = 506;
+			State = 504;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 505;
+				State = 503;
 				name();
 				}
 				}
-				State = 508;
+				State = 506;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
-			State = 510;
-			Match(Eof);
-			}
-		}
-		catch (RecognitionException re) {
-			_localctx.exception = re;
-			ErrorHandler.ReportError(this, re);
-			ErrorHandler.Recover(this, re);
-		}
-		finally {
-			ExitRule();
-		}
-		return _localctx;
-	}
-
-	public partial class LikeContext : ParserRuleContext {
-		[System.Diagnostics.DebuggerNonUserCode] public PhraseContext phrase() {
-			return GetRuleContext<PhraseContext>(0);
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode Eof() { return GetToken(PanelParser.Eof, 0); }
-		public LikeContext(ParserRuleContext parent, int invokingState)
-			: base(parent, invokingState)
-		{
-		}
-		public override int RuleIndex { get { return RULE_like; } }
-	}
-
-	[RuleVersion(0)]
-	public LikeContext like() {
-		LikeContext _localctx = new LikeContext(Context, State);
-		EnterRule(_localctx, 68, RULE_like);
-		try {
-			EnterOuterAlt(_localctx, 1);
-			{
-			State = 512;
-			Match(T__36);
-			State = 513;
-			phrase();
-			State = 514;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0) );
+			State = 508;
 			Match(Eof);
 			}
 		}
@@ -2675,13 +2629,13 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public EndContext end() {
 		EndContext _localctx = new EndContext(Context, State);
-		EnterRule(_localctx, 70, RULE_end);
+		EnterRule(_localctx, 68, RULE_end);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 516;
-			Match(T__37);
-			State = 517;
+			State = 510;
+			Match(T__36);
+			State = 511;
 			Match(Eof);
 			}
 		}
@@ -2724,34 +2678,34 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public TakesContext takes() {
 		TakesContext _localctx = new TakesContext(Context, State);
-		EnterRule(_localctx, 72, RULE_takes);
+		EnterRule(_localctx, 70, RULE_takes);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 519;
-			Match(T__38);
-			State = 520;
+			State = 513;
+			Match(T__37);
+			State = 514;
 			phrase();
-			State = 521;
+			State = 515;
 			ratingForm();
-			State = 526;
+			State = 520;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 522;
+				State = 516;
 				Match(COMMA);
-				State = 523;
+				State = 517;
 				takesOption();
 				}
 				}
-				State = 528;
+				State = 522;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 529;
+			State = 523;
 			Match(Eof);
 			}
 		}
@@ -2796,64 +2750,64 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RatingFormContext ratingForm() {
 		RatingFormContext _localctx = new RatingFormContext(Context, State);
-		EnterRule(_localctx, 74, RULE_ratingForm);
+		EnterRule(_localctx, 72, RULE_ratingForm);
 		int _la;
 		try {
-			State = 548;
+			State = 542;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__39:
+			case T__38:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 531;
-				Match(T__39);
-				State = 532;
+				State = 525;
+				Match(T__38);
+				State = 526;
 				unit();
-				State = 535;
+				State = 529;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__40) {
+				if (_la==T__39) {
 					{
-					State = 533;
-					Match(T__40);
-					State = 534;
+					State = 527;
+					Match(T__39);
+					State = 528;
 					unit();
 					}
 				}
 
 				}
 				break;
-			case T__41:
+			case T__40:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 537;
-				Match(T__41);
-				State = 538;
+				State = 531;
+				Match(T__40);
+				State = 532;
 				choice();
-				State = 543;
+				State = 537;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==BAR) {
 					{
 					{
-					State = 539;
+					State = 533;
 					Match(BAR);
-					State = 540;
+					State = 534;
 					choice();
 					}
 					}
-					State = 545;
+					State = 539;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
 				}
 				break;
-			case T__42:
+			case T__41:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 546;
-				Match(T__42);
-				State = 547;
+				State = 540;
+				Match(T__41);
+				State = 541;
 				ratingShape();
 				}
 				break;
@@ -2883,14 +2837,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RatingShapeContext ratingShape() {
 		RatingShapeContext _localctx = new RatingShapeContext(Context, State);
-		EnterRule(_localctx, 76, RULE_ratingShape);
+		EnterRule(_localctx, 74, RULE_ratingShape);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 550;
+			State = 544;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 263882790666240L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 131941395333120L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -2924,11 +2878,11 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ChoiceContext choice() {
 		ChoiceContext _localctx = new ChoiceContext(Context, State);
-		EnterRule(_localctx, 78, RULE_choice);
+		EnterRule(_localctx, 76, RULE_choice);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 552;
+			State = 546;
 			label();
 			}
 		}
@@ -2957,31 +2911,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public TakesOptionContext takesOption() {
 		TakesOptionContext _localctx = new TakesOptionContext(Context, State);
-		EnterRule(_localctx, 80, RULE_takesOption);
+		EnterRule(_localctx, 78, RULE_takesOption);
 		try {
-			State = 558;
+			State = 552;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__47:
+			case T__46:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 554;
+				State = 548;
+				Match(T__46);
+				}
+				break;
+			case T__47:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 549;
 				Match(T__47);
 				}
 				break;
 			case T__48:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 555;
-				Match(T__48);
-				}
-				break;
-			case T__49:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 556;
-				Match(T__49);
-				State = 557;
+				State = 550;
+				Match(T__48);
+				State = 551;
 				defaultValue();
 				}
 				break;
@@ -3025,17 +2979,17 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public DefaultValueContext defaultValue() {
 		DefaultValueContext _localctx = new DefaultValueContext(Context, State);
-		EnterRule(_localctx, 82, RULE_defaultValue);
+		EnterRule(_localctx, 80, RULE_defaultValue);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 563;
+			State = 557;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
-				State = 563;
+				State = 557;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case T__0:
@@ -3180,24 +3134,22 @@ public partial class PanelParser : Parser {
 				case T__140:
 				case T__141:
 				case T__142:
-				case T__143:
-				case T__144:
 				case NUMBER:
 				case WORD:
 					{
-					State = 560;
+					State = 554;
 					name();
 					}
 					break;
 				case TEXT:
 					{
-					State = 561;
+					State = 555;
 					Match(TEXT);
 					}
 					break;
 				case PERCENT:
 					{
-					State = 562;
+					State = 556;
 					Match(PERCENT);
 					}
 					break;
@@ -3205,10 +3157,10 @@ public partial class PanelParser : Parser {
 					throw new NoViableAltException(this);
 				}
 				}
-				State = 565;
+				State = 559;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 60264022015L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 15066005503L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -3240,10 +3192,10 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 84, RULE_unit);
+		EnterRule(_localctx, 82, RULE_unit);
 		int _la;
 		try {
-			State = 573;
+			State = 567;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__0:
@@ -3271,7 +3223,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__38:
+			case T__42:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -3298,8 +3250,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
-			case T__69:
 			case T__71:
+			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -3327,13 +3279,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
-			case T__100:
 			case T__101:
+			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
-			case T__106:
 			case T__107:
+			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -3345,8 +3297,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
-			case T__120:
 			case T__121:
+			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -3359,33 +3311,31 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__135:
-			case T__136:
-			case T__142:
+			case T__140:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 568;
+				State = 562;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 567;
+					State = 561;
 					plainWord();
 					}
 					}
-					State = 570;
+					State = 564;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -16499296512522L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -576496486431326849L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769837567L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -8252959304202L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144124121607831745L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442459391L) != 0) );
 				}
 				break;
 			case PERCENT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 572;
+				State = 566;
 				Match(PERCENT);
 				}
 				break;
@@ -3422,28 +3372,28 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FlagContext flag() {
 		FlagContext _localctx = new FlagContext(Context, State);
-		EnterRule(_localctx, 86, RULE_flag);
+		EnterRule(_localctx, 84, RULE_flag);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 575;
-			Match(T__50);
-			State = 577;
+			State = 569;
+			Match(T__49);
+			State = 571;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 576;
+				State = 570;
 				name();
 				}
 				}
-				State = 579;
+				State = 573;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
-			State = 581;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0) );
+			State = 575;
 			Match(Eof);
 			}
 		}
@@ -3477,19 +3427,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LetContext let() {
 		LetContext _localctx = new LetContext(Context, State);
-		EnterRule(_localctx, 88, RULE_let);
+		EnterRule(_localctx, 86, RULE_let);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 583;
-			Match(T__51);
-			State = 584;
+			State = 577;
+			Match(T__50);
+			State = 578;
 			phrase();
-			State = 585;
+			State = 579;
 			Match(EQUALS);
-			State = 586;
+			State = 580;
 			sum();
-			State = 587;
+			State = 581;
 			Match(Eof);
 			}
 		}
@@ -3519,15 +3469,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public IfBlockContext ifBlock() {
 		IfBlockContext _localctx = new IfBlockContext(Context, State);
-		EnterRule(_localctx, 90, RULE_ifBlock);
+		EnterRule(_localctx, 88, RULE_ifBlock);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 589;
-			Match(T__52);
-			State = 590;
+			State = 583;
+			Match(T__51);
+			State = 584;
 			guard();
-			State = 591;
+			State = 585;
 			Match(Eof);
 			}
 		}
@@ -3554,13 +3504,13 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElseLineContext elseLine() {
 		ElseLineContext _localctx = new ElseLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_elseLine);
+		EnterRule(_localctx, 90, RULE_elseLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 593;
-			Match(T__53);
-			State = 594;
+			State = 587;
+			Match(T__52);
+			State = 588;
 			Match(Eof);
 			}
 		}
@@ -3596,42 +3546,42 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ForEachPoleContext forEachPole() {
 		ForEachPoleContext _localctx = new ForEachPoleContext(Context, State);
-		EnterRule(_localctx, 94, RULE_forEachPole);
+		EnterRule(_localctx, 92, RULE_forEachPole);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 596;
+			State = 590;
+			Match(T__53);
+			State = 591;
 			Match(T__54);
-			State = 597;
+			State = 592;
 			Match(T__55);
-			State = 598;
-			Match(T__56);
-			State = 600;
+			State = 594;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 599;
+				State = 593;
 				pair();
 				}
 				}
-				State = 602;
+				State = 596;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==LBRACKET );
-			State = 605;
+			State = 599;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 604;
+				State = 598;
 				first();
 				}
 			}
 
-			State = 607;
+			State = 601;
 			Match(Eof);
 			}
 		}
@@ -3661,15 +3611,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FirstContext first() {
 		FirstContext _localctx = new FirstContext(Context, State);
-		EnterRule(_localctx, 96, RULE_first);
+		EnterRule(_localctx, 94, RULE_first);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 609;
+			State = 603;
 			Match(COMMA);
-			State = 610;
-			Match(T__57);
-			State = 611;
+			State = 604;
+			Match(T__56);
+			State = 605;
 			sum();
 			}
 		}
@@ -3705,38 +3655,38 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public BarContext bar() {
 		BarContext _localctx = new BarContext(Context, State);
-		EnterRule(_localctx, 98, RULE_bar);
+		EnterRule(_localctx, 96, RULE_bar);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 613;
-			Match(T__58);
-			State = 615;
+			State = 607;
+			Match(T__57);
+			State = 609;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 614;
+				State = 608;
 				list();
 				}
 				}
-				State = 617;
+				State = 611;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==LBRACKET );
-			State = 620;
+			State = 614;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 619;
+				State = 613;
 				first();
 				}
 			}
 
-			State = 622;
+			State = 616;
 			Match(Eof);
 			}
 		}
@@ -3769,35 +3719,35 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 100, RULE_side);
+		EnterRule(_localctx, 98, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 624;
+			State = 618;
 			_la = TokenStream.LA(1);
-			if ( !(_la==T__59 || _la==T__60) ) {
+			if ( !(_la==T__58 || _la==T__59) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 625;
-			Match(T__61);
-			State = 626;
+			State = 619;
+			Match(T__60);
+			State = 620;
 			list();
-			State = 628;
+			State = 622;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 627;
+				State = 621;
 				first();
 				}
 			}
 
-			State = 630;
+			State = 624;
 			Match(Eof);
 			}
 		}
@@ -3846,54 +3796,54 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElementContext element() {
 		ElementContext _localctx = new ElementContext(Context, State);
-		EnterRule(_localctx, 102, RULE_element);
+		EnterRule(_localctx, 100, RULE_element);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 632;
+			State = 626;
 			elementType();
-			State = 636;
+			State = 630;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0)) {
 				{
 				{
-				State = 633;
+				State = 627;
 				name();
 				}
 				}
-				State = 638;
+				State = 632;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 640;
+			State = 634;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LBRACKET) {
 				{
-				State = 639;
+				State = 633;
 				pair();
 				}
 			}
 
-			State = 646;
+			State = 640;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 642;
+				State = 636;
 				Match(COMMA);
-				State = 643;
+				State = 637;
 				elementOption();
 				}
 				}
-				State = 648;
+				State = 642;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 649;
+			State = 643;
 			Match(Eof);
 			}
 		}
@@ -3919,14 +3869,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElementTypeContext elementType() {
 		ElementTypeContext _localctx = new ElementTypeContext(Context, State);
-		EnterRule(_localctx, 104, RULE_elementType);
+		EnterRule(_localctx, 102, RULE_elementType);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 651;
+			State = 645;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 61)) & ~0x3f) == 0 && ((1L << (_la - 61)) & 509L) != 0)) ) {
+			if ( !(((((_la - 60)) & ~0x3f) == 0 && ((1L << (_la - 60)) & 509L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -3960,51 +3910,44 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElementOptionContext elementOption() {
 		ElementOptionContext _localctx = new ElementOptionContext(Context, State);
-		EnterRule(_localctx, 106, RULE_elementOption);
+		EnterRule(_localctx, 104, RULE_elementOption);
 		try {
-			State = 662;
+			State = 655;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__69:
+			case T__68:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 653;
+				State = 647;
+				Match(T__68);
+				}
+				break;
+			case T__69:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 648;
 				Match(T__69);
 				}
 				break;
 			case T__70:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 654;
-				Match(T__70);
-				}
-				break;
-			case T__71:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 655;
-				Match(T__71);
-				}
-				break;
-			case T__72:
-				EnterOuterAlt(_localctx, 4);
-				{
-				State = 656;
-				Match(T__72);
-				State = 657;
+				State = 649;
+				Match(T__70);
+				State = 650;
 				Match(T__15);
-				State = 658;
+				State = 651;
 				guard();
 				}
 				break;
-			case T__73:
-				EnterOuterAlt(_localctx, 5);
+			case T__71:
+				EnterOuterAlt(_localctx, 4);
 				{
-				State = 659;
-				Match(T__73);
-				State = 660;
+				State = 652;
+				Match(T__71);
+				State = 653;
 				Match(T__15);
-				State = 661;
+				State = 654;
 				guard();
 				}
 				break;
@@ -4048,40 +3991,40 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public CoilContext coil() {
 		CoilContext _localctx = new CoilContext(Context, State);
-		EnterRule(_localctx, 108, RULE_coil);
+		EnterRule(_localctx, 106, RULE_coil);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 664;
-			Match(T__74);
-			State = 668;
+			State = 657;
+			Match(T__72);
+			State = 661;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0)) {
 				{
 				{
-				State = 665;
+				State = 658;
 				name();
 				}
 				}
-				State = 670;
+				State = 663;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 671;
+			State = 664;
 			pair();
-			State = 672;
+			State = 665;
 			Match(T__24);
-			State = 673;
+			State = 666;
 			sum();
-			State = 674;
+			State = 667;
 			Match(COMMA);
-			State = 675;
-			Match(T__75);
-			State = 676;
+			State = 668;
+			Match(T__73);
+			State = 669;
 			name();
-			State = 677;
+			State = 670;
 			Match(Eof);
 			}
 		}
@@ -4128,46 +4071,46 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FamilyContext family() {
 		FamilyContext _localctx = new FamilyContext(Context, State);
-		EnterRule(_localctx, 110, RULE_family);
+		EnterRule(_localctx, 108, RULE_family);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 679;
-			Match(T__76);
-			State = 680;
+			State = 672;
+			Match(T__74);
+			State = 673;
 			familyName();
-			State = 681;
+			State = 674;
 			pair();
-			State = 684;
+			State = 677;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__17) {
 				{
-				State = 682;
+				State = 675;
 				Match(T__17);
-				State = 683;
+				State = 676;
 				_localctx.by = name();
 				}
 			}
 
-			State = 690;
+			State = 683;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 686;
+				State = 679;
 				Match(COMMA);
-				State = 687;
+				State = 680;
 				familyOption();
 				}
 				}
-				State = 692;
+				State = 685;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 693;
+			State = 686;
 			Match(Eof);
 			}
 		}
@@ -4199,25 +4142,25 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FamilyNameContext familyName() {
 		FamilyNameContext _localctx = new FamilyNameContext(Context, State);
-		EnterRule(_localctx, 112, RULE_familyName);
+		EnterRule(_localctx, 110, RULE_familyName);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 696;
+			State = 689;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 695;
+				State = 688;
 				name();
 				}
 				}
-				State = 698;
+				State = 691;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4245,33 +4188,26 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FamilyOptionContext familyOption() {
 		FamilyOptionContext _localctx = new FamilyOptionContext(Context, State);
-		EnterRule(_localctx, 114, RULE_familyOption);
+		EnterRule(_localctx, 112, RULE_familyOption);
 		try {
-			State = 705;
+			State = 697;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__70:
+			case T__69:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 700;
-				Match(T__70);
+				State = 693;
+				Match(T__69);
 				}
 				break;
-			case T__71:
+			case T__70:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 701;
-				Match(T__71);
-				}
-				break;
-			case T__72:
-				EnterOuterAlt(_localctx, 3);
-				{
-				State = 702;
-				Match(T__72);
-				State = 703;
+				State = 694;
+				Match(T__70);
+				State = 695;
 				Match(T__15);
-				State = 704;
+				State = 696;
 				guard();
 				}
 				break;
@@ -4323,52 +4259,52 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public VariableContext variable() {
 		VariableContext _localctx = new VariableContext(Context, State);
-		EnterRule(_localctx, 116, RULE_variable);
+		EnterRule(_localctx, 114, RULE_variable);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 707;
-			Match(T__77);
-			State = 708;
+			State = 699;
+			Match(T__75);
+			State = 700;
 			name();
-			State = 709;
+			State = 701;
 			Match(COLON);
-			State = 710;
+			State = 702;
 			name();
-			State = 715;
+			State = 707;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==BAR) {
 				{
 				{
-				State = 711;
+				State = 703;
 				Match(BAR);
-				State = 712;
+				State = 704;
 				name();
 				}
 				}
-				State = 717;
+				State = 709;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 722;
+			State = 714;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 718;
+				State = 710;
 				Match(COMMA);
-				State = 719;
+				State = 711;
 				variableOption();
 				}
 				}
-				State = 724;
+				State = 716;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 725;
+			State = 717;
 			Match(Eof);
 			}
 		}
@@ -4400,45 +4336,45 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public VariableOptionContext variableOption() {
 		VariableOptionContext _localctx = new VariableOptionContext(Context, State);
-		EnterRule(_localctx, 118, RULE_variableOption);
+		EnterRule(_localctx, 116, RULE_variableOption);
 		try {
-			State = 733;
+			State = 725;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
+			case T__79:
+			case T__80:
 			case T__81:
 			case T__82:
 			case T__83:
-			case T__84:
-			case T__85:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 727;
+				State = 719;
 				variableSort();
 				}
 				break;
-			case T__78:
+			case T__76:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 728;
-				Match(T__78);
-				State = 729;
+				State = 720;
+				Match(T__76);
+				State = 721;
 				name();
 				}
 				break;
-			case T__79:
+			case T__77:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 730;
-				Match(T__79);
-				State = 731;
+				State = 722;
+				Match(T__77);
+				State = 723;
 				name();
 				}
 				break;
-			case T__80:
+			case T__78:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 732;
-				Match(T__80);
+				State = 724;
+				Match(T__78);
 				}
 				break;
 			default:
@@ -4467,14 +4403,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public VariableSortContext variableSort() {
 		VariableSortContext _localctx = new VariableSortContext(Context, State);
-		EnterRule(_localctx, 120, RULE_variableSort);
+		EnterRule(_localctx, 118, RULE_variableSort);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 735;
+			State = 727;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 31L) != 0)) ) {
+			if ( !(((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 31L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -4528,68 +4464,68 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public MoveContext move() {
 		MoveContext _localctx = new MoveContext(Context, State);
-		EnterRule(_localctx, 122, RULE_move);
+		EnterRule(_localctx, 120, RULE_move);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 737;
+			State = 729;
 			_localctx.origin = name();
-			State = 738;
+			State = 730;
 			Match(ARROW);
-			State = 739;
+			State = 731;
 			_localctx.target = name();
-			State = 740;
+			State = 732;
 			Match(T__17);
-			State = 741;
+			State = 733;
 			_localctx.mover = name();
-			State = 747;
+			State = 739;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,69,Context) ) {
 			case 1:
 				{
-				State = 743;
+				State = 735;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 742;
+					State = 734;
 					Match(COMMA);
 					}
 				}
 
-				State = 745;
+				State = 737;
 				Match(T__15);
-				State = 746;
+				State = 738;
 				_localctx.when = guard();
 				}
 				break;
 			}
-			State = 755;
+			State = 747;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__86 || _la==COMMA) {
+			if (_la==T__84 || _la==COMMA) {
 				{
-				State = 750;
+				State = 742;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 749;
+					State = 741;
 					Match(COMMA);
 					}
 				}
 
-				State = 752;
-				Match(T__86);
-				State = 753;
+				State = 744;
+				Match(T__84);
+				State = 745;
 				Match(T__15);
-				State = 754;
+				State = 746;
 				_localctx.may = guard();
 				}
 			}
 
-			State = 757;
+			State = 749;
 			Match(Eof);
 			}
 		}
@@ -4626,32 +4562,32 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PositionsContext positions() {
 		PositionsContext _localctx = new PositionsContext(Context, State);
-		EnterRule(_localctx, 124, RULE_positions);
+		EnterRule(_localctx, 122, RULE_positions);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 759;
-			Match(T__45);
-			State = 760;
+			State = 751;
+			Match(T__44);
+			State = 752;
 			name();
-			State = 761;
-			Match(T__41);
-			State = 762;
+			State = 753;
+			Match(T__40);
+			State = 754;
 			phrase();
-			State = 765;
+			State = 757;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 763;
+				State = 755;
 				Match(COMMA);
-				State = 764;
+				State = 756;
 				makeBefore();
 				}
 			}
 
-			State = 767;
+			State = 759;
 			Match(Eof);
 			}
 		}
@@ -4677,16 +4613,16 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public MakeBeforeContext makeBefore() {
 		MakeBeforeContext _localctx = new MakeBeforeContext(Context, State);
-		EnterRule(_localctx, 126, RULE_makeBefore);
+		EnterRule(_localctx, 124, RULE_makeBefore);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 769;
+			State = 761;
+			Match(T__85);
+			State = 762;
+			Match(T__86);
+			State = 763;
 			Match(T__87);
-			State = 770;
-			Match(T__88);
-			State = 771;
-			Match(T__89);
 			}
 		}
 		catch (RecognitionException re) {
@@ -4722,36 +4658,36 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FailureContext failure() {
 		FailureContext _localctx = new FailureContext(Context, State);
-		EnterRule(_localctx, 128, RULE_failure);
+		EnterRule(_localctx, 126, RULE_failure);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 773;
+			State = 765;
 			Match(T__28);
-			State = 774;
+			State = 766;
 			name();
-			State = 775;
-			Match(T__41);
-			State = 776;
-			Match(T__90);
-			State = 777;
+			State = 767;
+			Match(T__40);
+			State = 768;
+			Match(T__88);
+			State = 769;
 			name();
-			State = 781;
+			State = 773;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 778;
+				State = 770;
 				Match(COMMA);
-				State = 779;
+				State = 771;
 				Match(T__15);
-				State = 780;
+				State = 772;
 				guard();
 				}
 			}
 
-			State = 783;
+			State = 775;
 			Match(Eof);
 			}
 		}
@@ -4784,19 +4720,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public StateContext state() {
 		StateContext _localctx = new StateContext(Context, State);
-		EnterRule(_localctx, 130, RULE_state);
+		EnterRule(_localctx, 128, RULE_state);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 785;
-			Match(T__91);
-			State = 786;
+			State = 777;
+			Match(T__89);
+			State = 778;
 			label();
-			State = 787;
+			State = 779;
 			Match(T__15);
-			State = 788;
+			State = 780;
 			guard();
-			State = 789;
+			State = 781;
 			Match(Eof);
 			}
 		}
@@ -4836,40 +4772,40 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SourceContext source() {
 		SourceContext _localctx = new SourceContext(Context, State);
-		EnterRule(_localctx, 132, RULE_source);
+		EnterRule(_localctx, 130, RULE_source);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 791;
-			Match(T__92);
-			State = 793;
+			State = 783;
+			Match(T__90);
+			State = 785;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0)) {
 				{
-				State = 792;
+				State = 784;
 				name();
 				}
 			}
 
-			State = 799;
+			State = 791;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 795;
+				State = 787;
 				Match(COMMA);
-				State = 796;
+				State = 788;
 				supplyOption();
 				}
 				}
-				State = 801;
+				State = 793;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 802;
+			State = 794;
 			Match(Eof);
 			}
 		}
@@ -4917,46 +4853,46 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConverterContext converter() {
 		ConverterContext _localctx = new ConverterContext(Context, State);
-		EnterRule(_localctx, 134, RULE_converter);
+		EnterRule(_localctx, 132, RULE_converter);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 804;
-			Match(T__93);
-			State = 805;
+			State = 796;
+			Match(T__91);
+			State = 797;
 			_localctx.type = name();
-			State = 807;
+			State = 799;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,76,Context) ) {
 			case 1:
 				{
-				State = 806;
+				State = 798;
 				_localctx.own = name();
 				}
 				break;
 			}
-			State = 809;
+			State = 801;
 			Match(T__10);
-			State = 810;
+			State = 802;
 			list();
-			State = 815;
+			State = 807;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 811;
+				State = 803;
 				Match(COMMA);
-				State = 812;
+				State = 804;
 				converterOption();
 				}
 				}
-				State = 817;
+				State = 809;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 818;
+			State = 810;
 			Match(Eof);
 			}
 		}
@@ -4988,30 +4924,30 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConverterOptionContext converterOption() {
 		ConverterOptionContext _localctx = new ConverterOptionContext(Context, State);
-		EnterRule(_localctx, 136, RULE_converterOption);
+		EnterRule(_localctx, 134, RULE_converterOption);
 		try {
-			State = 823;
+			State = 815;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__15:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 820;
+				State = 812;
 				Match(T__15);
-				State = 821;
+				State = 813;
 				guard();
 				}
 				break;
+			case T__92:
+			case T__93:
 			case T__94:
 			case T__95:
-			case T__96:
 			case T__97:
+			case T__98:
 			case T__99:
-			case T__100:
-			case T__101:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 822;
+				State = 814;
 				supplyOption();
 				}
 				break;
@@ -5053,84 +4989,84 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SupplyOptionContext supplyOption() {
 		SupplyOptionContext _localctx = new SupplyOptionContext(Context, State);
-		EnterRule(_localctx, 138, RULE_supplyOption);
+		EnterRule(_localctx, 136, RULE_supplyOption);
 		int _la;
 		try {
-			State = 843;
+			State = 835;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__94:
+			case T__92:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 825;
-				Match(T__94);
-				State = 826;
+				State = 817;
+				Match(T__92);
+				State = 818;
 				Match(T__15);
-				State = 827;
+				State = 819;
 				guard();
 				}
 				break;
-			case T__95:
+			case T__93:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 828;
-				Match(T__95);
-				State = 830;
+				State = 820;
+				Match(T__93);
+				State = 822;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 829;
+					State = 821;
 					name();
 					}
 					}
-					State = 832;
+					State = 824;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0) );
 				}
 				break;
-			case T__96:
+			case T__94:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 834;
+				State = 826;
+				Match(T__94);
+				}
+				break;
+			case T__95:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 827;
+				Match(T__95);
+				State = 828;
 				Match(T__96);
 				}
 				break;
 			case T__97:
-				EnterOuterAlt(_localctx, 4);
-				{
-				State = 835;
-				Match(T__97);
-				State = 836;
-				Match(T__98);
-				}
-				break;
-			case T__99:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 837;
-				Match(T__99);
+				State = 829;
+				Match(T__97);
 				}
 				break;
-			case T__100:
+			case T__98:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 838;
-				Match(T__100);
-				State = 839;
+				State = 830;
+				Match(T__98);
+				State = 831;
 				Match(T__17);
-				State = 840;
+				State = 832;
 				name();
 				}
 				break;
-			case T__101:
+			case T__99:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 841;
-				Match(T__101);
-				State = 842;
+				State = 833;
+				Match(T__99);
+				State = 834;
 				sum();
 				}
 				break;
@@ -5184,52 +5120,52 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SupplyConductorContext supplyConductor() {
 		SupplyConductorContext _localctx = new SupplyConductorContext(Context, State);
-		EnterRule(_localctx, 140, RULE_supplyConductor);
+		EnterRule(_localctx, 138, RULE_supplyConductor);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 845;
-			Match(T__62);
-			State = 846;
+			State = 837;
+			Match(T__61);
+			State = 838;
 			Match(LBRACKET);
-			State = 847;
+			State = 839;
 			terminal();
-			State = 848;
+			State = 840;
 			Match(RBRACKET);
-			State = 849;
+			State = 841;
 			Match(T__24);
-			State = 850;
+			State = 842;
 			_localctx.volts = sum();
-			State = 853;
+			State = 845;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__102) {
+			if (_la==T__100) {
 				{
-				State = 851;
-				Match(T__102);
-				State = 852;
+				State = 843;
+				Match(T__100);
+				State = 844;
 				_localctx.angle = sum();
 				}
 			}
 
-			State = 859;
+			State = 851;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 855;
+				State = 847;
 				Match(COMMA);
-				State = 856;
+				State = 848;
 				conductorOption();
 				}
 				}
-				State = 861;
+				State = 853;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 862;
+			State = 854;
 			Match(Eof);
 			}
 		}
@@ -5258,33 +5194,33 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConductorOptionContext conductorOption() {
 		ConductorOptionContext _localctx = new ConductorOptionContext(Context, State);
-		EnterRule(_localctx, 142, RULE_conductorOption);
+		EnterRule(_localctx, 140, RULE_conductorOption);
 		try {
-			State = 869;
+			State = 861;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__103:
+			case T__101:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 864;
-				Match(T__103);
+				State = 856;
+				Match(T__101);
 				}
 				break;
-			case T__104:
+			case T__102:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 865;
-				Match(T__104);
+				State = 857;
+				Match(T__102);
 				}
 				break;
-			case T__94:
+			case T__92:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 866;
-				Match(T__94);
-				State = 867;
+				State = 858;
+				Match(T__92);
+				State = 859;
 				Match(T__15);
-				State = 868;
+				State = 860;
 				guard();
 				}
 				break;
@@ -5318,15 +5254,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public WindingContext winding() {
 		WindingContext _localctx = new WindingContext(Context, State);
-		EnterRule(_localctx, 144, RULE_winding);
+		EnterRule(_localctx, 142, RULE_winding);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 871;
-			Match(T__105);
-			State = 872;
+			State = 863;
+			Match(T__103);
+			State = 864;
 			list();
-			State = 873;
+			State = 865;
 			Match(Eof);
 			}
 		}
@@ -5360,42 +5296,42 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public CouplingContext coupling() {
 		CouplingContext _localctx = new CouplingContext(Context, State);
-		EnterRule(_localctx, 146, RULE_coupling);
+		EnterRule(_localctx, 144, RULE_coupling);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 875;
-			Match(T__106);
-			State = 877;
+			State = 867;
+			Match(T__104);
+			State = 869;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 876;
+				State = 868;
 				list();
 				}
 				}
-				State = 879;
+				State = 871;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==LBRACKET );
-			State = 884;
+			State = 876;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 881;
+				State = 873;
 				Match(COMMA);
-				State = 882;
+				State = 874;
 				Match(T__10);
-				State = 883;
-				Match(T__57);
+				State = 875;
+				Match(T__56);
 				}
 			}
 
-			State = 886;
+			State = 878;
 			Match(Eof);
 			}
 		}
@@ -5438,36 +5374,36 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LoadModeContext loadMode() {
 		LoadModeContext _localctx = new LoadModeContext(Context, State);
-		EnterRule(_localctx, 148, RULE_loadMode);
+		EnterRule(_localctx, 146, RULE_loadMode);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 888;
-			Match(T__107);
-			State = 889;
+			State = 880;
+			Match(T__105);
+			State = 881;
 			label();
-			State = 890;
-			Match(T__108);
-			State = 891;
+			State = 882;
+			Match(T__106);
+			State = 883;
 			list();
-			State = 896;
+			State = 888;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 892;
+				State = 884;
 				Match(COMMA);
-				State = 893;
+				State = 885;
 				modeOption();
 				}
 				}
-				State = 898;
+				State = 890;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 899;
+			State = 891;
 			Match(Eof);
 			}
 		}
@@ -5505,69 +5441,69 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ModeOptionContext modeOption() {
 		ModeOptionContext _localctx = new ModeOptionContext(Context, State);
-		EnterRule(_localctx, 150, RULE_modeOption);
+		EnterRule(_localctx, 148, RULE_modeOption);
 		int _la;
 		try {
-			State = 917;
+			State = 909;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__109:
+			case T__107:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 901;
-				Match(T__109);
-				State = 903;
+				State = 893;
+				Match(T__107);
+				State = 895;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 902;
+					State = 894;
 					pair();
 					}
 					}
-					State = 905;
+					State = 897;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==LBRACKET );
 				}
 				break;
-			case T__110:
+			case T__108:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 907;
-				Match(T__110);
-				State = 909;
+				State = 899;
+				Match(T__108);
+				State = 901;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 908;
+					State = 900;
 					pair();
 					}
 					}
-					State = 911;
+					State = 903;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==LBRACKET );
 				}
 				break;
-			case T__111:
+			case T__109:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 913;
-				Match(T__111);
-				State = 914;
+				State = 905;
+				Match(T__109);
+				State = 906;
 				name();
 				}
 				break;
-			case T__112:
+			case T__110:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 915;
-				Match(T__112);
-				State = 916;
+				State = 907;
+				Match(T__110);
+				State = 908;
 				sum();
 				}
 				break;
@@ -5604,31 +5540,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public UseContext use() {
 		UseContext _localctx = new UseContext(Context, State);
-		EnterRule(_localctx, 152, RULE_use);
+		EnterRule(_localctx, 150, RULE_use);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 919;
-			Match(T__113);
-			State = 923;
+			State = 911;
+			Match(T__111);
+			State = 915;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,90,Context) ) {
 			case 1:
 				{
-				State = 920;
+				State = 912;
 				Match(T__10);
-				State = 921;
+				State = 913;
 				phrase();
 				}
 				break;
 			case 2:
 				{
-				State = 922;
+				State = 914;
 				name();
 				}
 				break;
 			}
-			State = 925;
+			State = 917;
 			Match(Eof);
 			}
 		}
@@ -5671,38 +5607,38 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public IsolatesContext isolates() {
 		IsolatesContext _localctx = new IsolatesContext(Context, State);
-		EnterRule(_localctx, 154, RULE_isolates);
+		EnterRule(_localctx, 152, RULE_isolates);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 927;
-			Match(T__114);
-			State = 928;
+			State = 919;
+			Match(T__112);
+			State = 920;
 			Match(T__17);
-			State = 929;
+			State = 921;
 			name();
-			State = 930;
-			Match(T__70);
-			State = 931;
+			State = 922;
+			Match(T__69);
+			State = 923;
 			phrase();
-			State = 936;
+			State = 928;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 932;
+				State = 924;
 				Match(COMMA);
-				State = 933;
+				State = 925;
 				isolatesOption();
 				}
 				}
-				State = 938;
+				State = 930;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 939;
+			State = 931;
 			Match(Eof);
 			}
 		}
@@ -5729,31 +5665,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public IsolatesOptionContext isolatesOption() {
 		IsolatesOptionContext _localctx = new IsolatesOptionContext(Context, State);
-		EnterRule(_localctx, 156, RULE_isolatesOption);
+		EnterRule(_localctx, 154, RULE_isolatesOption);
 		try {
-			State = 945;
+			State = 937;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__115:
+			case T__113:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 941;
-				Match(T__115);
+				State = 933;
+				Match(T__113);
 				}
 				break;
-			case T__116:
+			case T__114:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 942;
-				Match(T__116);
+				State = 934;
+				Match(T__114);
 				}
 				break;
-			case T__117:
+			case T__115:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 943;
-				Match(T__117);
-				State = 944;
+				State = 935;
+				Match(T__115);
+				State = 936;
 				Match(NUMBER);
 				}
 				break;
@@ -5796,25 +5732,25 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ProtectsContext protects() {
 		ProtectsContext _localctx = new ProtectsContext(Context, State);
-		EnterRule(_localctx, 158, RULE_protects);
+		EnterRule(_localctx, 156, RULE_protects);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 947;
-			Match(T__118);
-			State = 948;
-			Match(T__119);
-			State = 949;
+			State = 939;
+			Match(T__116);
+			State = 940;
+			Match(T__117);
+			State = 941;
 			_localctx.against = phrase();
-			State = 950;
-			Match(T__70);
-			State = 951;
+			State = 942;
+			Match(T__69);
+			State = 943;
 			_localctx.through = phrase();
-			State = 952;
+			State = 944;
 			Match(T__17);
-			State = 953;
+			State = 945;
 			_localctx.by = name();
-			State = 954;
+			State = 946;
 			Match(Eof);
 			}
 		}
@@ -5859,44 +5795,44 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public OpensOnShortContext opensOnShort() {
 		OpensOnShortContext _localctx = new OpensOnShortContext(Context, State);
-		EnterRule(_localctx, 160, RULE_opensOnShort);
+		EnterRule(_localctx, 158, RULE_opensOnShort);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 956;
-			Match(T__120);
-			State = 957;
+			State = 948;
+			Match(T__118);
+			State = 949;
 			Match(T__22);
-			State = 958;
-			Match(T__121);
-			State = 959;
-			Match(T__70);
-			State = 960;
+			State = 950;
+			Match(T__119);
+			State = 951;
+			Match(T__69);
+			State = 952;
 			phrase();
-			State = 961;
+			State = 953;
 			Match(COMMA);
-			State = 962;
+			State = 954;
 			_localctx.variableName = name();
-			State = 963;
-			Match(T__122);
-			State = 964;
+			State = 955;
+			Match(T__120);
+			State = 956;
 			_localctx.value = name();
-			State = 968;
+			State = 960;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 965;
+				State = 957;
 				Match(COMMA);
-				State = 966;
-				Match(T__123);
-				State = 967;
+				State = 958;
+				Match(T__121);
+				State = 959;
 				sum();
 				}
 			}
 
-			State = 970;
+			State = 962;
 			Match(Eof);
 			}
 		}
@@ -5934,21 +5870,21 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConstraintContext constraint() {
 		ConstraintContext _localctx = new ConstraintContext(Context, State);
-		EnterRule(_localctx, 162, RULE_constraint);
+		EnterRule(_localctx, 160, RULE_constraint);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 972;
-			Match(T__124);
-			State = 973;
+			State = 964;
+			Match(T__122);
+			State = 965;
 			_localctx.sort = name();
-			State = 974;
+			State = 966;
 			constraintName();
-			State = 975;
+			State = 967;
 			Match(COLON);
-			State = 976;
+			State = 968;
 			guard();
-			State = 977;
+			State = 969;
 			Match(Eof);
 			}
 		}
@@ -5980,22 +5916,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConstraintNameContext constraintName() {
 		ConstraintNameContext _localctx = new ConstraintNameContext(Context, State);
-		EnterRule(_localctx, 164, RULE_constraintName);
+		EnterRule(_localctx, 162, RULE_constraintName);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 982;
+			State = 974;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0)) {
 				{
 				{
-				State = 979;
+				State = 971;
 				name();
 				}
 				}
-				State = 984;
+				State = 976;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6030,19 +5966,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public DevicePairContext devicePair() {
 		DevicePairContext _localctx = new DevicePairContext(Context, State);
-		EnterRule(_localctx, 166, RULE_devicePair);
+		EnterRule(_localctx, 164, RULE_devicePair);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 985;
-			Match(T__125);
-			State = 986;
+			State = 977;
+			Match(T__123);
+			State = 978;
 			name();
-			State = 987;
-			Match(T__41);
-			State = 988;
+			State = 979;
+			Match(T__40);
+			State = 980;
 			phrase();
-			State = 989;
+			State = 981;
 			Match(Eof);
 			}
 		}
@@ -6074,31 +6010,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardContext guard() {
 		GuardContext _localctx = new GuardContext(Context, State);
-		EnterRule(_localctx, 168, RULE_guard);
+		EnterRule(_localctx, 166, RULE_guard);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 991;
+			State = 983;
 			guardPart();
-			State = 1004;
+			State = 996;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__12:
 				{
-				State = 994;
+				State = 986;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 992;
+					State = 984;
 					Match(T__12);
-					State = 993;
+					State = 985;
 					guardPart();
 					}
 					}
-					State = 996;
+					State = 988;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==T__12 );
@@ -6106,26 +6042,26 @@ public partial class PanelParser : Parser {
 				break;
 			case T__30:
 				{
-				State = 1000;
+				State = 992;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 998;
+					State = 990;
 					Match(T__30);
-					State = 999;
+					State = 991;
 					guardPart();
 					}
 					}
-					State = 1002;
+					State = 994;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==T__30 );
 				}
 				break;
 			case Eof:
-			case T__86:
+			case T__84:
 			case COMMA:
 			case RPAREN:
 				break;
@@ -6164,31 +6100,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardPartContext guardPart() {
 		GuardPartContext _localctx = new GuardPartContext(Context, State);
-		EnterRule(_localctx, 170, RULE_guardPart);
+		EnterRule(_localctx, 168, RULE_guardPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1007;
+			State = 999;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__31) {
 				{
-				State = 1006;
+				State = 998;
 				Match(T__31);
 				}
 			}
 
-			State = 1014;
+			State = 1006;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case LPAREN:
 				{
-				State = 1009;
+				State = 1001;
 				Match(LPAREN);
-				State = 1010;
+				State = 1002;
 				guard();
-				State = 1011;
+				State = 1003;
 				Match(RPAREN);
 				}
 				break;
@@ -6218,7 +6154,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__38:
+			case T__42:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -6245,8 +6181,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
-			case T__69:
 			case T__71:
+			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -6274,13 +6210,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
-			case T__100:
 			case T__101:
+			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
-			case T__106:
 			case T__107:
+			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -6292,8 +6228,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
-			case T__120:
 			case T__121:
+			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -6308,13 +6244,11 @@ public partial class PanelParser : Parser {
 			case T__134:
 			case T__135:
 			case T__136:
-			case T__137:
-			case T__138:
-			case T__142:
+			case T__140:
 			case NUMBER:
 			case WORD:
 				{
-				State = 1013;
+				State = 1005;
 				guardTerm();
 				}
 				break;
@@ -6395,9 +6329,6 @@ public partial class PanelParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public PhraseContext phrase() {
 			return GetRuleContext<PhraseContext>(0);
 		}
-		[System.Diagnostics.DebuggerNonUserCode] public LabelContext label() {
-			return GetRuleContext<LabelContext>(0);
-		}
 		public QuantifiedContext(GuardTermContext context) { CopyFrom(context); }
 	}
 	public partial class NamedContext : GuardTermContext {
@@ -6413,37 +6344,37 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardTermContext guardTerm() {
 		GuardTermContext _localctx = new GuardTermContext(Context, State);
-		EnterRule(_localctx, 172, RULE_guardTerm);
+		EnterRule(_localctx, 170, RULE_guardTerm);
 		int _la;
 		try {
 			int _alt;
-			State = 1068;
+			State = 1057;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,108,Context) ) {
 			case 1:
 				_localctx = new EnergisedContext(_localctx);
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1017;
+				State = 1009;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__126) {
+				if (_la==T__124) {
 					{
-					State = 1016;
-					Match(T__126);
+					State = 1008;
+					Match(T__124);
 					}
 				}
 
-				State = 1019;
-				Match(T__127);
-				State = 1020;
+				State = 1011;
+				Match(T__125);
+				State = 1012;
 				pair();
-				State = 1022;
+				State = 1014;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__24 || _la==T__141) {
+				if (_la==T__24 || _la==T__138) {
 					{
-					State = 1021;
+					State = 1013;
 					band();
 					}
 				}
@@ -6454,24 +6385,24 @@ public partial class PanelParser : Parser {
 				_localctx = new PullContext(_localctx);
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1028;
+				State = 1020;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
-				case T__128:
+				case T__126:
 					{
-					State = 1024;
-					Match(T__128);
-					State = 1025;
-					Match(T__129);
+					State = 1016;
+					Match(T__126);
+					State = 1017;
+					Match(T__127);
 					}
 					break;
-				case T__86:
+				case T__84:
 					{
-					State = 1026;
-					Match(T__86);
-					State = 1027;
+					State = 1018;
+					Match(T__84);
+					State = 1019;
 					_la = TokenStream.LA(1);
-					if ( !(_la==T__129 || _la==T__130) ) {
+					if ( !(_la==T__127 || _la==T__128) ) {
 					ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -6483,11 +6414,11 @@ public partial class PanelParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1030;
+				State = 1022;
 				pair();
-				State = 1031;
+				State = 1023;
 				Match(T__24);
-				State = 1032;
+				State = 1024;
 				sum();
 				}
 				break;
@@ -6495,35 +6426,28 @@ public partial class PanelParser : Parser {
 				_localctx = new FedContext(_localctx);
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1035;
+				State = 1027;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__66 || _la==T__126) {
+				if (_la==T__124) {
 					{
-					State = 1034;
-					_la = TokenStream.LA(1);
-					if ( !(_la==T__66 || _la==T__126) ) {
-					ErrorHandler.RecoverInline(this);
-					}
-					else {
-						ErrorHandler.ReportMatch(this);
-					    Consume();
-					}
+					State = 1026;
+					Match(T__124);
 					}
 				}
 
-				State = 1037;
-				Match(T__131);
-				State = 1038;
+				State = 1029;
+				Match(T__129);
+				State = 1030;
 				list();
-				State = 1040;
+				State = 1032;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__132 || _la==T__133) {
+				if (_la==T__130 || _la==T__131) {
 					{
-					State = 1039;
+					State = 1031;
 					_la = TokenStream.LA(1);
-					if ( !(_la==T__132 || _la==T__133) ) {
+					if ( !(_la==T__130 || _la==T__131) ) {
 					ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -6539,9 +6463,9 @@ public partial class PanelParser : Parser {
 				_localctx = new SingleContext(_localctx);
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1042;
-				Match(T__134);
-				State = 1043;
+				State = 1034;
+				Match(T__132);
+				State = 1035;
 				list();
 				}
 				break;
@@ -6549,9 +6473,9 @@ public partial class PanelParser : Parser {
 				_localctx = new JoinedContext(_localctx);
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1044;
-				Match(T__109);
-				State = 1045;
+				State = 1036;
+				Match(T__107);
+				State = 1037;
 				pair();
 				}
 				break;
@@ -6559,17 +6483,17 @@ public partial class PanelParser : Parser {
 				_localctx = new AtMostOneContext(_localctx);
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1046;
+				State = 1038;
 				Match(T__24);
-				State = 1047;
-				Match(T__135);
-				State = 1048;
-				Match(T__136);
-				State = 1049;
-				Match(T__41);
-				State = 1050;
+				State = 1039;
+				Match(T__133);
+				State = 1040;
+				Match(T__134);
+				State = 1041;
+				Match(T__40);
+				State = 1042;
 				name();
-				State = 1052;
+				State = 1044;
 				ErrorHandler.Sync(this);
 				_alt = 1;
 				do {
@@ -6577,7 +6501,7 @@ public partial class PanelParser : Parser {
 					case 1:
 						{
 						{
-						State = 1051;
+						State = 1043;
 						name();
 						}
 						}
@@ -6585,7 +6509,7 @@ public partial class PanelParser : Parser {
 					default:
 						throw new NoViableAltException(this);
 					}
-					State = 1054;
+					State = 1046;
 					ErrorHandler.Sync(this);
 					_alt = Interpreter.AdaptivePredict(TokenStream,105,Context);
 				} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
@@ -6595,64 +6519,48 @@ public partial class PanelParser : Parser {
 				_localctx = new QuantifiedContext(_localctx);
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1056;
+				State = 1048;
 				_la = TokenStream.LA(1);
-				if ( !(_la==T__137 || _la==T__138) ) {
+				if ( !(_la==T__135 || _la==T__136) ) {
 				ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1057;
+				State = 1049;
 				phrase();
-				State = 1062;
+				State = 1051;
 				ErrorHandler.Sync(this);
-				switch (TokenStream.LA(1)) {
-				case T__72:
+				_la = TokenStream.LA(1);
+				if (_la==T__70 || _la==T__137) {
 					{
-					State = 1058;
-					Match(T__72);
+					State = 1050;
+					_la = TokenStream.LA(1);
+					if ( !(_la==T__70 || _la==T__137) ) {
+					ErrorHandler.RecoverInline(this);
 					}
-					break;
-				case T__139:
-					{
-					State = 1059;
-					Match(T__139);
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
 					}
-					break;
-				case T__140:
-					{
-					State = 1060;
-					Match(T__140);
-					State = 1061;
-					label();
 					}
-					break;
-				case Eof:
-				case T__12:
-				case T__30:
-				case T__86:
-				case COMMA:
-				case RPAREN:
-					break;
-				default:
-					break;
 				}
+
 				}
 				break;
 			case 8:
 				_localctx = new NamedContext(_localctx);
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1064;
+				State = 1053;
 				phrase();
-				State = 1066;
+				State = 1055;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__24 || _la==T__72 || ((((_la - 140)) & ~0x3f) == 0 && ((1L << (_la - 140)) & 19L) != 0)) {
+				if (_la==T__24 || _la==T__70 || ((((_la - 138)) & ~0x3f) == 0 && ((1L << (_la - 138)) & 21L) != 0)) {
 					{
-					State = 1065;
+					State = 1054;
 					guardSuffix();
 					}
 				}
@@ -6692,30 +6600,30 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public BandContext band() {
 		BandContext _localctx = new BandContext(Context, State);
-		EnterRule(_localctx, 174, RULE_band);
+		EnterRule(_localctx, 172, RULE_band);
 		try {
-			State = 1077;
+			State = 1066;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__141:
+			case T__138:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1070;
-				Match(T__141);
-				State = 1071;
+				State = 1059;
+				Match(T__138);
+				State = 1060;
 				_localctx.low = sum();
-				State = 1072;
+				State = 1061;
 				Match(T__12);
-				State = 1073;
+				State = 1062;
 				_localctx.high = sum();
 				}
 				break;
 			case T__24:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1075;
+				State = 1064;
 				Match(T__24);
-				State = 1076;
+				State = 1065;
 				_localctx.at = sum();
 				}
 				break;
@@ -6751,58 +6659,58 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardSuffixContext guardSuffix() {
 		GuardSuffixContext _localctx = new GuardSuffixContext(Context, State);
-		EnterRule(_localctx, 176, RULE_guardSuffix);
+		EnterRule(_localctx, 174, RULE_guardSuffix);
 		int _la;
 		try {
-			State = 1087;
+			State = 1076;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__140:
+			case T__139:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1079;
-				Match(T__140);
-				State = 1080;
+				State = 1068;
+				Match(T__139);
+				State = 1069;
 				label();
 				}
 				break;
 			case T__24:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1081;
+				State = 1070;
 				Match(T__24);
-				State = 1082;
+				State = 1071;
 				_la = TokenStream.LA(1);
-				if ( !(_la==T__135 || _la==T__142) ) {
+				if ( !(_la==T__133 || _la==T__140) ) {
 				ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1083;
+				State = 1072;
 				sum();
 				}
 				break;
-			case T__143:
+			case T__141:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1084;
-				Match(T__143);
+				State = 1073;
+				Match(T__141);
 				}
 				break;
-			case T__72:
+			case T__70:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1085;
-				Match(T__72);
+				State = 1074;
+				Match(T__70);
 				}
 				break;
-			case T__139:
+			case T__137:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1086;
-				Match(T__139);
+				State = 1075;
+				Match(T__137);
 				}
 				break;
 			default:
@@ -6845,20 +6753,20 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 178, RULE_sum);
+		EnterRule(_localctx, 176, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1089;
+			State = 1078;
 			product();
-			State = 1094;
+			State = 1083;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==PLUS || _la==MINUS) {
 				{
 				{
-				State = 1090;
+				State = 1079;
 				_la = TokenStream.LA(1);
 				if ( !(_la==PLUS || _la==MINUS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -6867,11 +6775,11 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1091;
+				State = 1080;
 				product();
 				}
 				}
-				State = 1096;
+				State = 1085;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6913,20 +6821,20 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ProductContext product() {
 		ProductContext _localctx = new ProductContext(Context, State);
-		EnterRule(_localctx, 180, RULE_product);
+		EnterRule(_localctx, 178, RULE_product);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1097;
+			State = 1086;
 			factor();
-			State = 1102;
+			State = 1091;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==STAR || _la==SLASH) {
 				{
 				{
-				State = 1098;
+				State = 1087;
 				_la = TokenStream.LA(1);
 				if ( !(_la==STAR || _la==SLASH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -6935,11 +6843,11 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1099;
+				State = 1088;
 				factor();
 				}
 				}
-				State = 1104;
+				State = 1093;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6973,47 +6881,47 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 182, RULE_factor);
+		EnterRule(_localctx, 180, RULE_factor);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1106;
+			State = 1095;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==MINUS) {
 				{
-				State = 1105;
+				State = 1094;
 				Match(MINUS);
 				}
 			}
 
-			State = 1115;
+			State = 1104;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,114,Context) ) {
 			case 1:
 				{
-				State = 1108;
-				Match(T__144);
-				State = 1109;
+				State = 1097;
+				Match(T__142);
+				State = 1098;
 				operand();
 				}
 				break;
 			case 2:
 				{
-				State = 1110;
+				State = 1099;
 				Match(NUMBER);
-				State = 1111;
+				State = 1100;
 				Match(PERCENT);
-				State = 1112;
-				Match(T__41);
-				State = 1113;
+				State = 1101;
+				Match(T__40);
+				State = 1102;
 				operand();
 				}
 				break;
 			case 3:
 				{
-				State = 1114;
+				State = 1103;
 				operand();
 				}
 				break;
@@ -7058,40 +6966,40 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public OperandContext operand() {
 		OperandContext _localctx = new OperandContext(Context, State);
-		EnterRule(_localctx, 184, RULE_operand);
+		EnterRule(_localctx, 182, RULE_operand);
 		try {
 			int _alt;
-			State = 1137;
+			State = 1126;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case LPAREN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1117;
+				State = 1106;
 				Match(LPAREN);
-				State = 1118;
+				State = 1107;
 				sum();
-				State = 1119;
+				State = 1108;
 				Match(RPAREN);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1121;
+				State = 1110;
 				Match(NUMBER);
-				State = 1128;
+				State = 1117;
 				ErrorHandler.Sync(this);
 				switch ( Interpreter.AdaptivePredict(TokenStream,116,Context) ) {
 				case 1:
 					{
-					State = 1122;
+					State = 1111;
 					Match(PERCENT);
 					}
 					break;
 				case 2:
 					{
-					State = 1124;
+					State = 1113;
 					ErrorHandler.Sync(this);
 					_alt = 1;
 					do {
@@ -7099,7 +7007,7 @@ public partial class PanelParser : Parser {
 						case 1:
 							{
 							{
-							State = 1123;
+							State = 1112;
 							plainWord();
 							}
 							}
@@ -7107,7 +7015,7 @@ public partial class PanelParser : Parser {
 						default:
 							throw new NoViableAltException(this);
 						}
-						State = 1126;
+						State = 1115;
 						ErrorHandler.Sync(this);
 						_alt = Interpreter.AdaptivePredict(TokenStream,115,Context);
 					} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
@@ -7141,7 +7049,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__38:
+			case T__42:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -7168,8 +7076,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
-			case T__69:
 			case T__71:
+			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -7197,13 +7105,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
-			case T__100:
 			case T__101:
+			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
-			case T__106:
 			case T__107:
+			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -7215,8 +7123,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
-			case T__120:
 			case T__121:
+			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -7229,27 +7137,25 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__135:
-			case T__136:
-			case T__142:
+			case T__140:
 			case WORD:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1130;
+				State = 1119;
 				ratingWord();
-				State = 1134;
+				State = 1123;
 				ErrorHandler.Sync(this);
 				_alt = Interpreter.AdaptivePredict(TokenStream,117,Context);
 				while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 					if ( _alt==1 ) {
 						{
 						{
-						State = 1131;
+						State = 1120;
 						plainWord();
 						}
 						} 
 					}
-					State = 1136;
+					State = 1125;
 					ErrorHandler.Sync(this);
 					_alt = Interpreter.AdaptivePredict(TokenStream,117,Context);
 				}
@@ -7290,19 +7196,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PairContext pair() {
 		PairContext _localctx = new PairContext(Context, State);
-		EnterRule(_localctx, 186, RULE_pair);
+		EnterRule(_localctx, 184, RULE_pair);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1139;
+			State = 1128;
 			Match(LBRACKET);
-			State = 1140;
+			State = 1129;
 			terminal();
-			State = 1141;
+			State = 1130;
 			Match(MINUS);
-			State = 1142;
+			State = 1131;
 			terminal();
-			State = 1143;
+			State = 1132;
 			Match(RBRACKET);
 			}
 		}
@@ -7340,32 +7246,32 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 188, RULE_list);
+		EnterRule(_localctx, 186, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1145;
+			State = 1134;
 			Match(LBRACKET);
-			State = 1146;
+			State = 1135;
 			terminal();
-			State = 1151;
+			State = 1140;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1147;
+				State = 1136;
 				Match(COMMA);
-				State = 1148;
+				State = 1137;
 				terminal();
 				}
 				}
-				State = 1153;
+				State = 1142;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1154;
+			State = 1143;
 			Match(RBRACKET);
 			}
 		}
@@ -7397,10 +7303,10 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public TerminalContext terminal() {
 		TerminalContext _localctx = new TerminalContext(Context, State);
-		EnterRule(_localctx, 190, RULE_terminal);
+		EnterRule(_localctx, 188, RULE_terminal);
 		int _la;
 		try {
-			State = 1162;
+			State = 1151;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__0:
@@ -7545,38 +7451,36 @@ public partial class PanelParser : Parser {
 			case T__140:
 			case T__141:
 			case T__142:
-			case T__143:
-			case T__144:
 			case STAR:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1157;
+				State = 1146;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STAR) {
 					{
-					State = 1156;
+					State = 1145;
 					Match(STAR);
 					}
 				}
 
-				State = 1159;
+				State = 1148;
 				name();
 				}
 				break;
 			case PLUS:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1160;
+				State = 1149;
 				Match(PLUS);
 				}
 				break;
 			case MINUS:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1161;
+				State = 1150;
 				Match(MINUS);
 				}
 				break;
@@ -7612,12 +7516,12 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PhraseContext phrase() {
 		PhraseContext _localctx = new PhraseContext(Context, State);
-		EnterRule(_localctx, 192, RULE_phrase);
+		EnterRule(_localctx, 190, RULE_phrase);
 		try {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1165;
+			State = 1154;
 			ErrorHandler.Sync(this);
 			_alt = 1;
 			do {
@@ -7625,7 +7529,7 @@ public partial class PanelParser : Parser {
 				case 1:
 					{
 					{
-					State = 1164;
+					State = 1153;
 					plainWord();
 					}
 					}
@@ -7633,7 +7537,7 @@ public partial class PanelParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1167;
+				State = 1156;
 				ErrorHandler.Sync(this);
 				_alt = Interpreter.AdaptivePredict(TokenStream,122,Context);
 			} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
@@ -7670,26 +7574,26 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LabelContext label() {
 		LabelContext _localctx = new LabelContext(Context, State);
-		EnterRule(_localctx, 194, RULE_label);
+		EnterRule(_localctx, 192, RULE_label);
 		try {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1169;
+			State = 1158;
 			name();
-			State = 1173;
+			State = 1162;
 			ErrorHandler.Sync(this);
 			_alt = Interpreter.AdaptivePredict(TokenStream,123,Context);
 			while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 				if ( _alt==1 ) {
 					{
 					{
-					State = 1170;
+					State = 1159;
 					plainWord();
 					}
 					} 
 				}
-				State = 1175;
+				State = 1164;
 				ErrorHandler.Sync(this);
 				_alt = Interpreter.AdaptivePredict(TokenStream,123,Context);
 			}
@@ -7728,22 +7632,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 196, RULE_name);
+		EnterRule(_localctx, 194, RULE_name);
 		try {
-			State = 1181;
+			State = 1170;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1176;
+				State = 1165;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1177;
+				State = 1166;
 				Match(NUMBER);
 				}
 				break;
@@ -7772,7 +7676,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__38:
+			case T__42:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -7799,8 +7703,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
-			case T__69:
 			case T__71:
+			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -7828,13 +7732,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
-			case T__100:
 			case T__101:
+			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
-			case T__106:
 			case T__107:
+			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -7846,8 +7750,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
-			case T__120:
 			case T__121:
+			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -7860,12 +7764,10 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__135:
-			case T__136:
-			case T__142:
+			case T__140:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1178;
+				State = 1167;
 				ordinary();
 				}
 				break;
@@ -7878,25 +7780,25 @@ public partial class PanelParser : Parser {
 			case T__22:
 			case T__24:
 			case T__26:
+			case T__38:
 			case T__39:
 			case T__40:
 			case T__41:
-			case T__42:
+			case T__69:
 			case T__70:
-			case T__72:
-			case T__102:
-			case T__108:
-			case T__122:
+			case T__100:
+			case T__106:
+			case T__120:
+			case T__135:
+			case T__136:
 			case T__137:
 			case T__138:
 			case T__139:
-			case T__140:
 			case T__141:
-			case T__143:
-			case T__144:
+			case T__142:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1179;
+				State = 1168;
 				connecting();
 				}
 				break;
@@ -7905,7 +7807,7 @@ public partial class PanelParser : Parser {
 			case T__31:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1180;
+				State = 1169;
 				logical();
 				}
 				break;
@@ -7940,22 +7842,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PlainWordContext plainWord() {
 		PlainWordContext _localctx = new PlainWordContext(Context, State);
-		EnterRule(_localctx, 198, RULE_plainWord);
+		EnterRule(_localctx, 196, RULE_plainWord);
 		try {
-			State = 1186;
+			State = 1175;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1183;
+				State = 1172;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1184;
+				State = 1173;
 				Match(NUMBER);
 				}
 				break;
@@ -7984,7 +7886,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__38:
+			case T__42:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -8011,8 +7913,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
-			case T__69:
 			case T__71:
+			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -8040,13 +7942,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
-			case T__100:
 			case T__101:
+			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
-			case T__106:
 			case T__107:
+			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -8058,8 +7960,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
-			case T__120:
 			case T__121:
+			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -8072,12 +7974,10 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__135:
-			case T__136:
-			case T__142:
+			case T__140:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1185;
+				State = 1174;
 				ordinary();
 				}
 				break;
@@ -8111,15 +8011,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RatingWordContext ratingWord() {
 		RatingWordContext _localctx = new RatingWordContext(Context, State);
-		EnterRule(_localctx, 200, RULE_ratingWord);
+		EnterRule(_localctx, 198, RULE_ratingWord);
 		try {
-			State = 1190;
+			State = 1179;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1188;
+				State = 1177;
 				Match(WORD);
 				}
 				break;
@@ -8148,7 +8048,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__38:
+			case T__42:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -8175,8 +8075,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
-			case T__69:
 			case T__71:
+			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -8204,13 +8104,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
-			case T__100:
 			case T__101:
+			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
-			case T__106:
 			case T__107:
+			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -8222,8 +8122,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
-			case T__120:
 			case T__121:
+			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -8236,12 +8136,10 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__135:
-			case T__136:
-			case T__142:
+			case T__140:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1189;
+				State = 1178;
 				ordinary();
 				}
 				break;
@@ -8279,22 +8177,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RefWordContext refWord() {
 		RefWordContext _localctx = new RefWordContext(Context, State);
-		EnterRule(_localctx, 202, RULE_refWord);
+		EnterRule(_localctx, 200, RULE_refWord);
 		try {
-			State = 1198;
+			State = 1187;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1192;
+				State = 1181;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1193;
+				State = 1182;
 				Match(NUMBER);
 				}
 				break;
@@ -8323,7 +8221,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__38:
+			case T__42:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -8350,8 +8248,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
-			case T__69:
 			case T__71:
+			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -8379,13 +8277,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
-			case T__100:
 			case T__101:
+			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
-			case T__106:
 			case T__107:
+			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -8397,8 +8295,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
-			case T__120:
 			case T__121:
+			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -8411,12 +8309,10 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__135:
-			case T__136:
-			case T__142:
+			case T__140:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1194;
+				State = 1183;
 				ordinary();
 				}
 				break;
@@ -8429,39 +8325,39 @@ public partial class PanelParser : Parser {
 			case T__22:
 			case T__24:
 			case T__26:
+			case T__38:
 			case T__39:
 			case T__40:
 			case T__41:
-			case T__42:
+			case T__69:
 			case T__70:
-			case T__72:
-			case T__102:
-			case T__108:
-			case T__122:
+			case T__100:
+			case T__106:
+			case T__120:
+			case T__135:
+			case T__136:
 			case T__137:
 			case T__138:
 			case T__139:
-			case T__140:
 			case T__141:
-			case T__143:
-			case T__144:
+			case T__142:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1195;
+				State = 1184;
 				connecting();
 				}
 				break;
 			case T__30:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1196;
+				State = 1185;
 				Match(T__30);
 				}
 				break;
 			case T__31:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1197;
+				State = 1186;
 				Match(T__31);
 				}
 				break;
@@ -8499,22 +8395,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SubjectWordContext subjectWord() {
 		SubjectWordContext _localctx = new SubjectWordContext(Context, State);
-		EnterRule(_localctx, 204, RULE_subjectWord);
+		EnterRule(_localctx, 202, RULE_subjectWord);
 		try {
-			State = 1204;
+			State = 1193;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1200;
+				State = 1189;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1201;
+				State = 1190;
 				Match(NUMBER);
 				}
 				break;
@@ -8543,7 +8439,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__38:
+			case T__42:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -8570,8 +8466,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
-			case T__69:
 			case T__71:
+			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -8599,13 +8495,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
-			case T__100:
 			case T__101:
+			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
-			case T__106:
 			case T__107:
+			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -8617,8 +8513,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
-			case T__120:
 			case T__121:
+			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -8631,12 +8527,10 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__135:
-			case T__136:
-			case T__142:
+			case T__140:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1202;
+				State = 1191;
 				ordinary();
 				}
 				break;
@@ -8649,25 +8543,25 @@ public partial class PanelParser : Parser {
 			case T__22:
 			case T__24:
 			case T__26:
+			case T__38:
 			case T__39:
 			case T__40:
 			case T__41:
-			case T__42:
+			case T__69:
 			case T__70:
-			case T__72:
-			case T__102:
-			case T__108:
-			case T__122:
+			case T__100:
+			case T__106:
+			case T__120:
+			case T__135:
+			case T__136:
 			case T__137:
 			case T__138:
 			case T__139:
-			case T__140:
 			case T__141:
-			case T__143:
-			case T__144:
+			case T__142:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1203;
+				State = 1192;
 				connecting();
 				}
 				break;
@@ -8702,22 +8596,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public StateWordContext stateWord() {
 		StateWordContext _localctx = new StateWordContext(Context, State);
-		EnterRule(_localctx, 206, RULE_stateWord);
+		EnterRule(_localctx, 204, RULE_stateWord);
 		try {
-			State = 1230;
+			State = 1219;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1206;
+				State = 1195;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1207;
+				State = 1196;
 				Match(NUMBER);
 				}
 				break;
@@ -8746,7 +8640,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__38:
+			case T__42:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -8773,8 +8667,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
-			case T__69:
 			case T__71:
+			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -8802,13 +8696,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
-			case T__100:
 			case T__101:
+			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
-			case T__106:
 			case T__107:
+			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -8820,8 +8714,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
-			case T__120:
 			case T__121:
+			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -8834,160 +8728,158 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__135:
-			case T__136:
-			case T__142:
+			case T__140:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1208;
+				State = 1197;
 				ordinary();
 				}
 				break;
-			case T__140:
+			case T__139:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1209;
-				Match(T__140);
+				State = 1198;
+				Match(T__139);
 				}
 				break;
 			case T__24:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1210;
+				State = 1199;
 				Match(T__24);
 				}
 				break;
 			case T__17:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1211;
+				State = 1200;
 				Match(T__17);
 				}
 				break;
-			case T__41:
+			case T__40:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1212;
+				State = 1201;
+				Match(T__40);
+				}
+				break;
+			case T__38:
+				EnterOuterAlt(_localctx, 8);
+				{
+				State = 1202;
+				Match(T__38);
+				}
+				break;
+			case T__41:
+				EnterOuterAlt(_localctx, 9);
+				{
+				State = 1203;
 				Match(T__41);
 				}
 				break;
 			case T__39:
-				EnterOuterAlt(_localctx, 8);
+				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1213;
+				State = 1204;
 				Match(T__39);
 				}
 				break;
-			case T__42:
-				EnterOuterAlt(_localctx, 9);
-				{
-				State = 1214;
-				Match(T__42);
-				}
-				break;
-			case T__40:
-				EnterOuterAlt(_localctx, 10);
-				{
-				State = 1215;
-				Match(T__40);
-				}
-				break;
-			case T__70:
+			case T__69:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1216;
-				Match(T__70);
+				State = 1205;
+				Match(T__69);
 				}
 				break;
-			case T__141:
+			case T__138:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1217;
-				Match(T__141);
+				State = 1206;
+				Match(T__138);
 				}
 				break;
 			case T__10:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 1218;
+				State = 1207;
 				Match(T__10);
 				}
 				break;
 			case T__20:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 1219;
+				State = 1208;
 				Match(T__20);
 				}
 				break;
 			case T__22:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 1220;
+				State = 1209;
 				Match(T__22);
 				}
 				break;
-			case T__72:
+			case T__70:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 1221;
-				Match(T__72);
+				State = 1210;
+				Match(T__70);
 				}
 				break;
-			case T__139:
+			case T__137:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 1222;
-				Match(T__139);
+				State = 1211;
+				Match(T__137);
 				}
 				break;
-			case T__108:
+			case T__106:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 1223;
-				Match(T__108);
+				State = 1212;
+				Match(T__106);
 				}
 				break;
-			case T__143:
+			case T__141:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 1224;
-				Match(T__143);
+				State = 1213;
+				Match(T__141);
 				}
 				break;
 			case T__19:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 1225;
+				State = 1214;
 				Match(T__19);
 				}
 				break;
-			case T__102:
+			case T__100:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 1226;
-				Match(T__102);
+				State = 1215;
+				Match(T__100);
 				}
 				break;
-			case T__122:
+			case T__120:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 1227;
-				Match(T__122);
+				State = 1216;
+				Match(T__120);
 				}
 				break;
-			case T__137:
+			case T__135:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 1228;
-				Match(T__137);
+				State = 1217;
+				Match(T__135);
 				}
 				break;
-			case T__138:
+			case T__136:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 1229;
-				Match(T__138);
+				State = 1218;
+				Match(T__136);
 				}
 				break;
 			default:
@@ -9016,12 +8908,12 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LogicalContext logical() {
 		LogicalContext _localctx = new LogicalContext(Context, State);
-		EnterRule(_localctx, 208, RULE_logical);
+		EnterRule(_localctx, 206, RULE_logical);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1232;
+			State = 1221;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 6442459136L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9054,14 +8946,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConnectingContext connecting() {
 		ConnectingContext _localctx = new ConnectingContext(Context, State);
-		EnterRule(_localctx, 210, RULE_connecting);
+		EnterRule(_localctx, 208, RULE_connecting);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1234;
+			State = 1223;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 16492854052872L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4503878800244741L) != 0) || ((((_la - 138)) & ~0x3f) == 0 && ((1L << (_la - 138)) & 223L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 8246516844552L) != 0) || ((((_la - 70)) & ~0x3f) == 0 && ((1L << (_la - 70)) & 2251939400122371L) != 0) || ((((_la - 136)) & ~0x3f) == 0 && ((1L << (_la - 136)) & 223L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9092,14 +8984,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public OrdinaryContext ordinary() {
 		OrdinaryContext _localctx = new OrdinaryContext(Context, State);
-		EnterRule(_localctx, 212, RULE_ordinary);
+		EnterRule(_localctx, 210, RULE_ordinary);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1236;
+			State = 1225;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -16499296512522L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -576496486431326849L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 33791L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -8252959304202L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144124121607831745L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 8447L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9120,7 +9012,7 @@ public partial class PanelParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,169,1239,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,167,1228,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9135,431 +9027,427 @@ public partial class PanelParser : Parser {
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
-		2,105,7,105,2,106,7,106,1,0,1,0,1,0,1,0,1,1,1,1,1,1,1,1,3,1,223,8,1,1,
-		1,1,1,1,2,1,2,1,2,1,2,1,3,1,3,4,3,233,8,3,11,3,12,3,234,1,3,1,3,1,4,1,
-		4,5,4,241,8,4,10,4,12,4,244,9,4,1,4,1,4,1,5,1,5,1,5,1,5,1,5,3,5,253,8,
-		5,1,6,1,6,1,6,4,6,258,8,6,11,6,12,6,259,1,6,1,6,1,7,1,7,1,7,1,7,1,7,4,
-		7,269,8,7,11,7,12,7,270,1,7,1,7,1,8,1,8,3,8,277,8,8,1,9,1,9,1,9,1,9,5,
-		9,283,8,9,10,9,12,9,286,9,9,1,9,1,9,1,10,1,10,1,10,5,10,293,8,10,10,10,
-		12,10,296,9,10,1,11,1,11,5,11,300,8,11,10,11,12,11,303,9,11,1,11,3,11,
-		306,8,11,1,12,1,12,3,12,310,8,12,1,13,1,13,1,13,1,13,1,13,1,13,5,13,318,
-		8,13,10,13,12,13,321,9,13,1,13,1,13,1,14,1,14,1,14,1,14,3,14,329,8,14,
-		1,14,1,14,1,15,1,15,1,15,1,15,1,16,1,16,1,16,1,16,1,16,1,16,1,17,1,17,
-		1,17,5,17,346,8,17,10,17,12,17,349,9,17,1,18,1,18,1,18,3,18,354,8,18,1,
-		18,3,18,357,8,18,1,18,3,18,360,8,18,1,18,3,18,363,8,18,1,18,1,18,1,19,
-		1,19,1,19,1,19,1,19,3,19,372,8,19,1,19,3,19,375,8,19,1,19,1,19,1,20,1,
-		20,1,20,1,20,1,20,3,20,384,8,20,1,20,3,20,387,8,20,1,20,3,20,390,8,20,
-		1,20,3,20,393,8,20,1,20,1,20,1,21,1,21,1,21,1,21,1,21,1,21,1,21,5,21,404,
-		8,21,10,21,12,21,407,9,21,3,21,409,8,21,1,21,3,21,412,8,21,1,21,3,21,415,
-		8,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,23,1,23,1,23,
-		1,24,1,24,1,24,1,25,1,25,1,25,1,25,1,25,1,26,1,26,5,26,440,8,26,10,26,
-		12,26,443,9,26,1,26,3,26,446,8,26,1,27,1,27,1,27,4,27,451,8,27,11,27,12,
-		27,452,1,27,1,27,4,27,457,8,27,11,27,12,27,458,3,27,461,8,27,1,28,3,28,
-		464,8,28,1,28,1,28,1,28,1,28,1,28,3,28,471,8,28,1,29,1,29,5,29,475,8,29,
-		10,29,12,29,478,9,29,1,29,1,29,5,29,482,8,29,10,29,12,29,485,9,29,3,29,
-		487,8,29,1,30,1,30,4,30,491,8,30,11,30,12,30,492,1,30,1,30,1,31,1,31,1,
-		31,1,31,1,32,1,32,1,32,1,32,1,33,1,33,4,33,507,8,33,11,33,12,33,508,1,
-		33,1,33,1,34,1,34,1,34,1,34,1,35,1,35,1,35,1,36,1,36,1,36,1,36,1,36,5,
-		36,525,8,36,10,36,12,36,528,9,36,1,36,1,36,1,37,1,37,1,37,1,37,3,37,536,
-		8,37,1,37,1,37,1,37,1,37,5,37,542,8,37,10,37,12,37,545,9,37,1,37,1,37,
-		3,37,549,8,37,1,38,1,38,1,39,1,39,1,40,1,40,1,40,1,40,3,40,559,8,40,1,
-		41,1,41,1,41,4,41,564,8,41,11,41,12,41,565,1,42,4,42,569,8,42,11,42,12,
-		42,570,1,42,3,42,574,8,42,1,43,1,43,4,43,578,8,43,11,43,12,43,579,1,43,
-		1,43,1,44,1,44,1,44,1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,1,46,1,46,
-		1,47,1,47,1,47,1,47,4,47,601,8,47,11,47,12,47,602,1,47,3,47,606,8,47,1,
-		47,1,47,1,48,1,48,1,48,1,48,1,49,1,49,4,49,616,8,49,11,49,12,49,617,1,
-		49,3,49,621,8,49,1,49,1,49,1,50,1,50,1,50,1,50,3,50,629,8,50,1,50,1,50,
-		1,51,1,51,5,51,635,8,51,10,51,12,51,638,9,51,1,51,3,51,641,8,51,1,51,1,
-		51,5,51,645,8,51,10,51,12,51,648,9,51,1,51,1,51,1,52,1,52,1,53,1,53,1,
-		53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,663,8,53,1,54,1,54,5,54,667,8,54,
-		10,54,12,54,670,9,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,55,1,55,
-		1,55,1,55,1,55,3,55,685,8,55,1,55,1,55,5,55,689,8,55,10,55,12,55,692,9,
-		55,1,55,1,55,1,56,4,56,697,8,56,11,56,12,56,698,1,57,1,57,1,57,1,57,1,
-		57,3,57,706,8,57,1,58,1,58,1,58,1,58,1,58,1,58,5,58,714,8,58,10,58,12,
-		58,717,9,58,1,58,1,58,5,58,721,8,58,10,58,12,58,724,9,58,1,58,1,58,1,59,
-		1,59,1,59,1,59,1,59,1,59,3,59,734,8,59,1,60,1,60,1,61,1,61,1,61,1,61,1,
-		61,1,61,3,61,744,8,61,1,61,1,61,3,61,748,8,61,1,61,3,61,751,8,61,1,61,
-		1,61,1,61,3,61,756,8,61,1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,3,62,766,
-		8,62,1,62,1,62,1,63,1,63,1,63,1,63,1,64,1,64,1,64,1,64,1,64,1,64,1,64,
-		1,64,3,64,782,8,64,1,64,1,64,1,65,1,65,1,65,1,65,1,65,1,65,1,66,1,66,3,
-		66,794,8,66,1,66,1,66,5,66,798,8,66,10,66,12,66,801,9,66,1,66,1,66,1,67,
-		1,67,1,67,3,67,808,8,67,1,67,1,67,1,67,1,67,5,67,814,8,67,10,67,12,67,
-		817,9,67,1,67,1,67,1,68,1,68,1,68,3,68,824,8,68,1,69,1,69,1,69,1,69,1,
-		69,4,69,831,8,69,11,69,12,69,832,1,69,1,69,1,69,1,69,1,69,1,69,1,69,1,
-		69,1,69,3,69,844,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,854,
-		8,70,1,70,1,70,5,70,858,8,70,10,70,12,70,861,9,70,1,70,1,70,1,71,1,71,
-		1,71,1,71,1,71,3,71,870,8,71,1,72,1,72,1,72,1,72,1,73,1,73,4,73,878,8,
-		73,11,73,12,73,879,1,73,1,73,1,73,3,73,885,8,73,1,73,1,73,1,74,1,74,1,
-		74,1,74,1,74,1,74,5,74,895,8,74,10,74,12,74,898,9,74,1,74,1,74,1,75,1,
-		75,4,75,904,8,75,11,75,12,75,905,1,75,1,75,4,75,910,8,75,11,75,12,75,911,
-		1,75,1,75,1,75,1,75,3,75,918,8,75,1,76,1,76,1,76,1,76,3,76,924,8,76,1,
-		76,1,76,1,77,1,77,1,77,1,77,1,77,1,77,1,77,5,77,935,8,77,10,77,12,77,938,
-		9,77,1,77,1,77,1,78,1,78,1,78,1,78,3,78,946,8,78,1,79,1,79,1,79,1,79,1,
-		79,1,79,1,79,1,79,1,79,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,
-		80,1,80,1,80,3,80,969,8,80,1,80,1,80,1,81,1,81,1,81,1,81,1,81,1,81,1,81,
-		1,82,5,82,981,8,82,10,82,12,82,984,9,82,1,83,1,83,1,83,1,83,1,83,1,83,
-		1,84,1,84,1,84,4,84,995,8,84,11,84,12,84,996,1,84,1,84,4,84,1001,8,84,
-		11,84,12,84,1002,3,84,1005,8,84,1,85,3,85,1008,8,85,1,85,1,85,1,85,1,85,
-		1,85,3,85,1015,8,85,1,86,3,86,1018,8,86,1,86,1,86,1,86,3,86,1023,8,86,
-		1,86,1,86,1,86,1,86,3,86,1029,8,86,1,86,1,86,1,86,1,86,1,86,3,86,1036,
-		8,86,1,86,1,86,1,86,3,86,1041,8,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,
-		1,86,1,86,1,86,4,86,1053,8,86,11,86,12,86,1054,1,86,1,86,1,86,1,86,1,86,
-		1,86,3,86,1063,8,86,1,86,1,86,3,86,1067,8,86,3,86,1069,8,86,1,87,1,87,
-		1,87,1,87,1,87,1,87,1,87,3,87,1078,8,87,1,88,1,88,1,88,1,88,1,88,1,88,
-		1,88,1,88,3,88,1088,8,88,1,89,1,89,1,89,5,89,1093,8,89,10,89,12,89,1096,
-		9,89,1,90,1,90,1,90,5,90,1101,8,90,10,90,12,90,1104,9,90,1,91,3,91,1107,
-		8,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1116,8,91,1,92,1,92,1,92,
-		1,92,1,92,1,92,1,92,4,92,1125,8,92,11,92,12,92,1126,3,92,1129,8,92,1,92,
-		1,92,5,92,1133,8,92,10,92,12,92,1136,9,92,3,92,1138,8,92,1,93,1,93,1,93,
-		1,93,1,93,1,93,1,94,1,94,1,94,1,94,5,94,1150,8,94,10,94,12,94,1153,9,94,
-		1,94,1,94,1,95,3,95,1158,8,95,1,95,1,95,1,95,3,95,1163,8,95,1,96,4,96,
-		1166,8,96,11,96,12,96,1167,1,97,1,97,5,97,1172,8,97,10,97,12,97,1175,9,
-		97,1,98,1,98,1,98,1,98,1,98,3,98,1182,8,98,1,99,1,99,1,99,3,99,1187,8,
-		99,1,100,1,100,3,100,1191,8,100,1,101,1,101,1,101,1,101,1,101,1,101,3,
-		101,1199,8,101,1,102,1,102,1,102,1,102,3,102,1205,8,102,1,103,1,103,1,
-		103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,
-		1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,3,103,1231,
-		8,103,1,104,1,104,1,105,1,105,1,106,1,106,1,106,0,0,107,0,2,4,6,8,10,12,
-		14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,
-		62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
-		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
-		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
-		180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,0,
-		16,2,0,13,13,148,148,1,0,29,30,1,0,44,47,1,0,60,61,2,0,61,61,63,69,1,0,
-		82,86,1,0,130,131,2,0,67,67,127,127,1,0,133,134,1,0,138,139,2,0,136,136,
-		143,143,1,0,151,152,1,0,153,154,2,0,13,13,31,32,16,0,3,3,11,11,16,16,18,
-		18,20,21,23,23,25,25,27,27,40,43,71,71,73,73,103,103,109,109,123,123,138,
-		142,144,145,19,0,1,2,4,8,10,10,12,12,14,15,17,17,19,19,22,22,24,24,26,
-		26,28,30,33,39,44,70,72,72,74,102,104,108,110,122,124,137,143,143,1331,
-		0,214,1,0,0,0,2,218,1,0,0,0,4,226,1,0,0,0,6,230,1,0,0,0,8,238,1,0,0,0,
-		10,252,1,0,0,0,12,254,1,0,0,0,14,263,1,0,0,0,16,276,1,0,0,0,18,278,1,0,
-		0,0,20,289,1,0,0,0,22,297,1,0,0,0,24,309,1,0,0,0,26,311,1,0,0,0,28,324,
-		1,0,0,0,30,332,1,0,0,0,32,336,1,0,0,0,34,342,1,0,0,0,36,350,1,0,0,0,38,
-		366,1,0,0,0,40,378,1,0,0,0,42,396,1,0,0,0,44,418,1,0,0,0,46,426,1,0,0,
-		0,48,429,1,0,0,0,50,432,1,0,0,0,52,437,1,0,0,0,54,447,1,0,0,0,56,463,1,
-		0,0,0,58,472,1,0,0,0,60,488,1,0,0,0,62,496,1,0,0,0,64,500,1,0,0,0,66,504,
-		1,0,0,0,68,512,1,0,0,0,70,516,1,0,0,0,72,519,1,0,0,0,74,548,1,0,0,0,76,
-		550,1,0,0,0,78,552,1,0,0,0,80,558,1,0,0,0,82,563,1,0,0,0,84,573,1,0,0,
-		0,86,575,1,0,0,0,88,583,1,0,0,0,90,589,1,0,0,0,92,593,1,0,0,0,94,596,1,
-		0,0,0,96,609,1,0,0,0,98,613,1,0,0,0,100,624,1,0,0,0,102,632,1,0,0,0,104,
-		651,1,0,0,0,106,662,1,0,0,0,108,664,1,0,0,0,110,679,1,0,0,0,112,696,1,
-		0,0,0,114,705,1,0,0,0,116,707,1,0,0,0,118,733,1,0,0,0,120,735,1,0,0,0,
-		122,737,1,0,0,0,124,759,1,0,0,0,126,769,1,0,0,0,128,773,1,0,0,0,130,785,
-		1,0,0,0,132,791,1,0,0,0,134,804,1,0,0,0,136,823,1,0,0,0,138,843,1,0,0,
-		0,140,845,1,0,0,0,142,869,1,0,0,0,144,871,1,0,0,0,146,875,1,0,0,0,148,
-		888,1,0,0,0,150,917,1,0,0,0,152,919,1,0,0,0,154,927,1,0,0,0,156,945,1,
-		0,0,0,158,947,1,0,0,0,160,956,1,0,0,0,162,972,1,0,0,0,164,982,1,0,0,0,
-		166,985,1,0,0,0,168,991,1,0,0,0,170,1007,1,0,0,0,172,1068,1,0,0,0,174,
-		1077,1,0,0,0,176,1087,1,0,0,0,178,1089,1,0,0,0,180,1097,1,0,0,0,182,1106,
-		1,0,0,0,184,1137,1,0,0,0,186,1139,1,0,0,0,188,1145,1,0,0,0,190,1162,1,
-		0,0,0,192,1165,1,0,0,0,194,1169,1,0,0,0,196,1181,1,0,0,0,198,1186,1,0,
-		0,0,200,1190,1,0,0,0,202,1198,1,0,0,0,204,1204,1,0,0,0,206,1230,1,0,0,
-		0,208,1232,1,0,0,0,210,1234,1,0,0,0,212,1236,1,0,0,0,214,215,5,1,0,0,215,
-		216,5,163,0,0,216,217,5,0,0,1,217,1,1,0,0,0,218,219,5,2,0,0,219,222,3,
-		194,97,0,220,221,5,3,0,0,221,223,3,196,98,0,222,220,1,0,0,0,222,223,1,
-		0,0,0,223,224,1,0,0,0,224,225,5,0,0,1,225,3,1,0,0,0,226,227,5,4,0,0,227,
-		228,3,196,98,0,228,229,5,0,0,1,229,5,1,0,0,0,230,232,5,5,0,0,231,233,3,
-		10,5,0,232,231,1,0,0,0,233,234,1,0,0,0,234,232,1,0,0,0,234,235,1,0,0,0,
-		235,236,1,0,0,0,236,237,5,0,0,1,237,7,1,0,0,0,238,242,3,196,98,0,239,241,
-		3,10,5,0,240,239,1,0,0,0,241,244,1,0,0,0,242,240,1,0,0,0,242,243,1,0,0,
-		0,243,245,1,0,0,0,244,242,1,0,0,0,245,246,5,0,0,1,246,9,1,0,0,0,247,253,
-		3,196,98,0,248,253,5,163,0,0,249,253,5,148,0,0,250,253,5,147,0,0,251,253,
-		5,155,0,0,252,247,1,0,0,0,252,248,1,0,0,0,252,249,1,0,0,0,252,250,1,0,
-		0,0,252,251,1,0,0,0,253,11,1,0,0,0,254,257,3,16,8,0,255,256,5,146,0,0,
-		256,258,3,16,8,0,257,255,1,0,0,0,258,259,1,0,0,0,259,257,1,0,0,0,259,260,
-		1,0,0,0,260,261,1,0,0,0,261,262,5,0,0,1,262,13,1,0,0,0,263,264,5,6,0,0,
-		264,265,3,196,98,0,265,268,3,16,8,0,266,267,5,146,0,0,267,269,3,16,8,0,
-		268,266,1,0,0,0,269,270,1,0,0,0,270,268,1,0,0,0,270,271,1,0,0,0,271,272,
-		1,0,0,0,272,273,5,0,0,1,273,15,1,0,0,0,274,277,3,22,11,0,275,277,3,18,
-		9,0,276,274,1,0,0,0,276,275,1,0,0,0,277,17,1,0,0,0,278,279,5,156,0,0,279,
-		284,3,20,10,0,280,281,5,147,0,0,281,283,3,20,10,0,282,280,1,0,0,0,283,
-		286,1,0,0,0,284,282,1,0,0,0,284,285,1,0,0,0,285,287,1,0,0,0,286,284,1,
-		0,0,0,287,288,5,157,0,0,288,19,1,0,0,0,289,294,3,16,8,0,290,291,5,146,
-		0,0,291,293,3,16,8,0,292,290,1,0,0,0,293,296,1,0,0,0,294,292,1,0,0,0,294,
-		295,1,0,0,0,295,21,1,0,0,0,296,294,1,0,0,0,297,301,3,196,98,0,298,300,
-		3,202,101,0,299,298,1,0,0,0,300,303,1,0,0,0,301,299,1,0,0,0,301,302,1,
-		0,0,0,302,305,1,0,0,0,303,301,1,0,0,0,304,306,3,24,12,0,305,304,1,0,0,
-		0,305,306,1,0,0,0,306,23,1,0,0,0,307,310,5,160,0,0,308,310,3,188,94,0,
-		309,307,1,0,0,0,309,308,1,0,0,0,310,25,1,0,0,0,311,312,5,7,0,0,312,313,
-		3,196,98,0,313,314,5,149,0,0,314,319,3,22,11,0,315,316,5,148,0,0,316,318,
-		3,22,11,0,317,315,1,0,0,0,318,321,1,0,0,0,319,317,1,0,0,0,319,320,1,0,
-		0,0,320,322,1,0,0,0,321,319,1,0,0,0,322,323,5,0,0,1,323,27,1,0,0,0,324,
-		325,5,8,0,0,325,328,3,34,17,0,326,327,5,9,0,0,327,329,5,163,0,0,328,326,
-		1,0,0,0,328,329,1,0,0,0,329,330,1,0,0,0,330,331,5,0,0,1,331,29,1,0,0,0,
-		332,333,5,10,0,0,333,334,3,34,17,0,334,335,5,0,0,1,335,31,1,0,0,0,336,
-		337,5,11,0,0,337,338,5,12,0,0,338,339,5,2,0,0,339,340,3,34,17,0,340,341,
-		5,0,0,1,341,33,1,0,0,0,342,347,3,22,11,0,343,344,7,0,0,0,344,346,3,22,
-		11,0,345,343,1,0,0,0,346,349,1,0,0,0,347,345,1,0,0,0,347,348,1,0,0,0,348,
-		35,1,0,0,0,349,347,1,0,0,0,350,351,5,14,0,0,351,356,3,54,27,0,352,354,
-		5,148,0,0,353,352,1,0,0,0,353,354,1,0,0,0,354,355,1,0,0,0,355,357,3,46,
-		23,0,356,353,1,0,0,0,356,357,1,0,0,0,357,362,1,0,0,0,358,360,5,148,0,0,
-		359,358,1,0,0,0,359,360,1,0,0,0,360,361,1,0,0,0,361,363,3,50,25,0,362,
-		359,1,0,0,0,362,363,1,0,0,0,363,364,1,0,0,0,364,365,5,0,0,1,365,37,1,0,
-		0,0,366,367,5,15,0,0,367,368,3,52,26,0,368,369,5,16,0,0,369,374,3,54,27,
-		0,370,372,5,148,0,0,371,370,1,0,0,0,371,372,1,0,0,0,372,373,1,0,0,0,373,
-		375,3,50,25,0,374,371,1,0,0,0,374,375,1,0,0,0,375,376,1,0,0,0,376,377,
-		5,0,0,1,377,39,1,0,0,0,378,379,5,17,0,0,379,380,3,52,26,0,380,381,5,18,
-		0,0,381,386,3,52,26,0,382,384,5,148,0,0,383,382,1,0,0,0,383,384,1,0,0,
-		0,384,385,1,0,0,0,385,387,3,48,24,0,386,383,1,0,0,0,386,387,1,0,0,0,387,
-		392,1,0,0,0,388,390,5,148,0,0,389,388,1,0,0,0,389,390,1,0,0,0,390,391,
-		1,0,0,0,391,393,3,50,25,0,392,389,1,0,0,0,392,393,1,0,0,0,393,394,1,0,
-		0,0,394,395,5,0,0,1,395,41,1,0,0,0,396,397,5,19,0,0,397,398,3,52,26,0,
-		398,408,5,20,0,0,399,400,5,21,0,0,400,405,3,52,26,0,401,402,7,0,0,0,402,
-		404,3,52,26,0,403,401,1,0,0,0,404,407,1,0,0,0,405,403,1,0,0,0,405,406,
-		1,0,0,0,406,409,1,0,0,0,407,405,1,0,0,0,408,399,1,0,0,0,408,409,1,0,0,
-		0,409,414,1,0,0,0,410,412,5,148,0,0,411,410,1,0,0,0,411,412,1,0,0,0,412,
-		413,1,0,0,0,413,415,3,50,25,0,414,411,1,0,0,0,414,415,1,0,0,0,415,416,
-		1,0,0,0,416,417,5,0,0,1,417,43,1,0,0,0,418,419,5,22,0,0,419,420,3,196,
-		98,0,420,421,5,23,0,0,421,422,3,34,17,0,422,423,5,9,0,0,423,424,5,163,
-		0,0,424,425,5,0,0,1,425,45,1,0,0,0,426,427,5,16,0,0,427,428,5,24,0,0,428,
-		47,1,0,0,0,429,430,5,25,0,0,430,431,5,26,0,0,431,49,1,0,0,0,432,433,5,
-		27,0,0,433,434,5,28,0,0,434,435,5,161,0,0,435,436,7,1,0,0,436,51,1,0,0,
-		0,437,441,3,196,98,0,438,440,3,198,99,0,439,438,1,0,0,0,440,443,1,0,0,
-		0,441,439,1,0,0,0,441,442,1,0,0,0,442,445,1,0,0,0,443,441,1,0,0,0,444,
-		446,3,24,12,0,445,444,1,0,0,0,445,446,1,0,0,0,446,53,1,0,0,0,447,460,3,
-		56,28,0,448,449,5,13,0,0,449,451,3,56,28,0,450,448,1,0,0,0,451,452,1,0,
-		0,0,452,450,1,0,0,0,452,453,1,0,0,0,453,461,1,0,0,0,454,455,5,31,0,0,455,
-		457,3,56,28,0,456,454,1,0,0,0,457,458,1,0,0,0,458,456,1,0,0,0,458,459,
-		1,0,0,0,459,461,1,0,0,0,460,450,1,0,0,0,460,456,1,0,0,0,460,461,1,0,0,
-		0,461,55,1,0,0,0,462,464,5,32,0,0,463,462,1,0,0,0,463,464,1,0,0,0,464,
-		470,1,0,0,0,465,466,5,156,0,0,466,467,3,54,27,0,467,468,5,157,0,0,468,
-		471,1,0,0,0,469,471,3,58,29,0,470,465,1,0,0,0,470,469,1,0,0,0,471,57,1,
-		0,0,0,472,476,3,204,102,0,473,475,3,206,103,0,474,473,1,0,0,0,475,478,
-		1,0,0,0,476,474,1,0,0,0,476,477,1,0,0,0,477,486,1,0,0,0,478,476,1,0,0,
-		0,479,483,3,24,12,0,480,482,3,206,103,0,481,480,1,0,0,0,482,485,1,0,0,
-		0,483,481,1,0,0,0,483,484,1,0,0,0,484,487,1,0,0,0,485,483,1,0,0,0,486,
-		479,1,0,0,0,486,487,1,0,0,0,487,59,1,0,0,0,488,490,5,33,0,0,489,491,3,
-		196,98,0,490,489,1,0,0,0,491,492,1,0,0,0,492,490,1,0,0,0,492,493,1,0,0,
-		0,493,494,1,0,0,0,494,495,5,0,0,1,495,61,1,0,0,0,496,497,5,34,0,0,497,
-		498,5,163,0,0,498,499,5,0,0,1,499,63,1,0,0,0,500,501,5,35,0,0,501,502,
-		3,196,98,0,502,503,5,0,0,1,503,65,1,0,0,0,504,506,5,36,0,0,505,507,3,196,
-		98,0,506,505,1,0,0,0,507,508,1,0,0,0,508,506,1,0,0,0,508,509,1,0,0,0,509,
-		510,1,0,0,0,510,511,5,0,0,1,511,67,1,0,0,0,512,513,5,37,0,0,513,514,3,
-		192,96,0,514,515,5,0,0,1,515,69,1,0,0,0,516,517,5,38,0,0,517,518,5,0,0,
-		1,518,71,1,0,0,0,519,520,5,39,0,0,520,521,3,192,96,0,521,526,3,74,37,0,
-		522,523,5,148,0,0,523,525,3,80,40,0,524,522,1,0,0,0,525,528,1,0,0,0,526,
-		524,1,0,0,0,526,527,1,0,0,0,527,529,1,0,0,0,528,526,1,0,0,0,529,530,5,
-		0,0,1,530,73,1,0,0,0,531,532,5,40,0,0,532,535,3,84,42,0,533,534,5,41,0,
-		0,534,536,3,84,42,0,535,533,1,0,0,0,535,536,1,0,0,0,536,549,1,0,0,0,537,
-		538,5,42,0,0,538,543,3,78,39,0,539,540,5,147,0,0,540,542,3,78,39,0,541,
-		539,1,0,0,0,542,545,1,0,0,0,543,541,1,0,0,0,543,544,1,0,0,0,544,549,1,
-		0,0,0,545,543,1,0,0,0,546,547,5,43,0,0,547,549,3,76,38,0,548,531,1,0,0,
-		0,548,537,1,0,0,0,548,546,1,0,0,0,549,75,1,0,0,0,550,551,7,2,0,0,551,77,
-		1,0,0,0,552,553,3,194,97,0,553,79,1,0,0,0,554,559,5,48,0,0,555,559,5,49,
-		0,0,556,557,5,50,0,0,557,559,3,82,41,0,558,554,1,0,0,0,558,555,1,0,0,0,
-		558,556,1,0,0,0,559,81,1,0,0,0,560,564,3,196,98,0,561,564,5,163,0,0,562,
-		564,5,155,0,0,563,560,1,0,0,0,563,561,1,0,0,0,563,562,1,0,0,0,564,565,
-		1,0,0,0,565,563,1,0,0,0,565,566,1,0,0,0,566,83,1,0,0,0,567,569,3,198,99,
-		0,568,567,1,0,0,0,569,570,1,0,0,0,570,568,1,0,0,0,570,571,1,0,0,0,571,
-		574,1,0,0,0,572,574,5,155,0,0,573,568,1,0,0,0,573,572,1,0,0,0,574,85,1,
-		0,0,0,575,577,5,51,0,0,576,578,3,196,98,0,577,576,1,0,0,0,578,579,1,0,
-		0,0,579,577,1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,0,0,1,582,
-		87,1,0,0,0,583,584,5,52,0,0,584,585,3,192,96,0,585,586,5,150,0,0,586,587,
-		3,178,89,0,587,588,5,0,0,1,588,89,1,0,0,0,589,590,5,53,0,0,590,591,3,168,
-		84,0,591,592,5,0,0,1,592,91,1,0,0,0,593,594,5,54,0,0,594,595,5,0,0,1,595,
-		93,1,0,0,0,596,597,5,55,0,0,597,598,5,56,0,0,598,600,5,57,0,0,599,601,
-		3,186,93,0,600,599,1,0,0,0,601,602,1,0,0,0,602,600,1,0,0,0,602,603,1,0,
-		0,0,603,605,1,0,0,0,604,606,3,96,48,0,605,604,1,0,0,0,605,606,1,0,0,0,
-		606,607,1,0,0,0,607,608,5,0,0,1,608,95,1,0,0,0,609,610,5,148,0,0,610,611,
-		5,58,0,0,611,612,3,178,89,0,612,97,1,0,0,0,613,615,5,59,0,0,614,616,3,
-		188,94,0,615,614,1,0,0,0,616,617,1,0,0,0,617,615,1,0,0,0,617,618,1,0,0,
-		0,618,620,1,0,0,0,619,621,3,96,48,0,620,619,1,0,0,0,620,621,1,0,0,0,621,
-		622,1,0,0,0,622,623,5,0,0,1,623,99,1,0,0,0,624,625,7,3,0,0,625,626,5,62,
-		0,0,626,628,3,188,94,0,627,629,3,96,48,0,628,627,1,0,0,0,628,629,1,0,0,
-		0,629,630,1,0,0,0,630,631,5,0,0,1,631,101,1,0,0,0,632,636,3,104,52,0,633,
-		635,3,196,98,0,634,633,1,0,0,0,635,638,1,0,0,0,636,634,1,0,0,0,636,637,
-		1,0,0,0,637,640,1,0,0,0,638,636,1,0,0,0,639,641,3,186,93,0,640,639,1,0,
-		0,0,640,641,1,0,0,0,641,646,1,0,0,0,642,643,5,148,0,0,643,645,3,106,53,
-		0,644,642,1,0,0,0,645,648,1,0,0,0,646,644,1,0,0,0,646,647,1,0,0,0,647,
-		649,1,0,0,0,648,646,1,0,0,0,649,650,5,0,0,1,650,103,1,0,0,0,651,652,7,
-		4,0,0,652,105,1,0,0,0,653,663,5,70,0,0,654,663,5,71,0,0,655,663,5,72,0,
-		0,656,657,5,73,0,0,657,658,5,16,0,0,658,663,3,168,84,0,659,660,5,74,0,
-		0,660,661,5,16,0,0,661,663,3,168,84,0,662,653,1,0,0,0,662,654,1,0,0,0,
-		662,655,1,0,0,0,662,656,1,0,0,0,662,659,1,0,0,0,663,107,1,0,0,0,664,668,
-		5,75,0,0,665,667,3,196,98,0,666,665,1,0,0,0,667,670,1,0,0,0,668,666,1,
-		0,0,0,668,669,1,0,0,0,669,671,1,0,0,0,670,668,1,0,0,0,671,672,3,186,93,
-		0,672,673,5,25,0,0,673,674,3,178,89,0,674,675,5,148,0,0,675,676,5,76,0,
-		0,676,677,3,196,98,0,677,678,5,0,0,1,678,109,1,0,0,0,679,680,5,77,0,0,
-		680,681,3,112,56,0,681,684,3,186,93,0,682,683,5,18,0,0,683,685,3,196,98,
-		0,684,682,1,0,0,0,684,685,1,0,0,0,685,690,1,0,0,0,686,687,5,148,0,0,687,
-		689,3,114,57,0,688,686,1,0,0,0,689,692,1,0,0,0,690,688,1,0,0,0,690,691,
-		1,0,0,0,691,693,1,0,0,0,692,690,1,0,0,0,693,694,5,0,0,1,694,111,1,0,0,
-		0,695,697,3,196,98,0,696,695,1,0,0,0,697,698,1,0,0,0,698,696,1,0,0,0,698,
-		699,1,0,0,0,699,113,1,0,0,0,700,706,5,71,0,0,701,706,5,72,0,0,702,703,
-		5,73,0,0,703,704,5,16,0,0,704,706,3,168,84,0,705,700,1,0,0,0,705,701,1,
-		0,0,0,705,702,1,0,0,0,706,115,1,0,0,0,707,708,5,78,0,0,708,709,3,196,98,
-		0,709,710,5,149,0,0,710,715,3,196,98,0,711,712,5,147,0,0,712,714,3,196,
-		98,0,713,711,1,0,0,0,714,717,1,0,0,0,715,713,1,0,0,0,715,716,1,0,0,0,716,
-		722,1,0,0,0,717,715,1,0,0,0,718,719,5,148,0,0,719,721,3,118,59,0,720,718,
-		1,0,0,0,721,724,1,0,0,0,722,720,1,0,0,0,722,723,1,0,0,0,723,725,1,0,0,
-		0,724,722,1,0,0,0,725,726,5,0,0,1,726,117,1,0,0,0,727,734,3,120,60,0,728,
-		729,5,79,0,0,729,734,3,196,98,0,730,731,5,80,0,0,731,734,3,196,98,0,732,
-		734,5,81,0,0,733,727,1,0,0,0,733,728,1,0,0,0,733,730,1,0,0,0,733,732,1,
-		0,0,0,734,119,1,0,0,0,735,736,7,5,0,0,736,121,1,0,0,0,737,738,3,196,98,
-		0,738,739,5,146,0,0,739,740,3,196,98,0,740,741,5,18,0,0,741,747,3,196,
-		98,0,742,744,5,148,0,0,743,742,1,0,0,0,743,744,1,0,0,0,744,745,1,0,0,0,
-		745,746,5,16,0,0,746,748,3,168,84,0,747,743,1,0,0,0,747,748,1,0,0,0,748,
-		755,1,0,0,0,749,751,5,148,0,0,750,749,1,0,0,0,750,751,1,0,0,0,751,752,
-		1,0,0,0,752,753,5,87,0,0,753,754,5,16,0,0,754,756,3,168,84,0,755,750,1,
-		0,0,0,755,756,1,0,0,0,756,757,1,0,0,0,757,758,5,0,0,1,758,123,1,0,0,0,
-		759,760,5,46,0,0,760,761,3,196,98,0,761,762,5,42,0,0,762,765,3,192,96,
-		0,763,764,5,148,0,0,764,766,3,126,63,0,765,763,1,0,0,0,765,766,1,0,0,0,
-		766,767,1,0,0,0,767,768,5,0,0,1,768,125,1,0,0,0,769,770,5,88,0,0,770,771,
-		5,89,0,0,771,772,5,90,0,0,772,127,1,0,0,0,773,774,5,29,0,0,774,775,3,196,
-		98,0,775,776,5,42,0,0,776,777,5,91,0,0,777,781,3,196,98,0,778,779,5,148,
-		0,0,779,780,5,16,0,0,780,782,3,168,84,0,781,778,1,0,0,0,781,782,1,0,0,
-		0,782,783,1,0,0,0,783,784,5,0,0,1,784,129,1,0,0,0,785,786,5,92,0,0,786,
-		787,3,194,97,0,787,788,5,16,0,0,788,789,3,168,84,0,789,790,5,0,0,1,790,
-		131,1,0,0,0,791,793,5,93,0,0,792,794,3,196,98,0,793,792,1,0,0,0,793,794,
-		1,0,0,0,794,799,1,0,0,0,795,796,5,148,0,0,796,798,3,138,69,0,797,795,1,
-		0,0,0,798,801,1,0,0,0,799,797,1,0,0,0,799,800,1,0,0,0,800,802,1,0,0,0,
-		801,799,1,0,0,0,802,803,5,0,0,1,803,133,1,0,0,0,804,805,5,94,0,0,805,807,
-		3,196,98,0,806,808,3,196,98,0,807,806,1,0,0,0,807,808,1,0,0,0,808,809,
-		1,0,0,0,809,810,5,11,0,0,810,815,3,188,94,0,811,812,5,148,0,0,812,814,
-		3,136,68,0,813,811,1,0,0,0,814,817,1,0,0,0,815,813,1,0,0,0,815,816,1,0,
-		0,0,816,818,1,0,0,0,817,815,1,0,0,0,818,819,5,0,0,1,819,135,1,0,0,0,820,
-		821,5,16,0,0,821,824,3,168,84,0,822,824,3,138,69,0,823,820,1,0,0,0,823,
-		822,1,0,0,0,824,137,1,0,0,0,825,826,5,95,0,0,826,827,5,16,0,0,827,844,
-		3,168,84,0,828,830,5,96,0,0,829,831,3,196,98,0,830,829,1,0,0,0,831,832,
-		1,0,0,0,832,830,1,0,0,0,832,833,1,0,0,0,833,844,1,0,0,0,834,844,5,97,0,
-		0,835,836,5,98,0,0,836,844,5,99,0,0,837,844,5,100,0,0,838,839,5,101,0,
-		0,839,840,5,18,0,0,840,844,3,196,98,0,841,842,5,102,0,0,842,844,3,178,
-		89,0,843,825,1,0,0,0,843,828,1,0,0,0,843,834,1,0,0,0,843,835,1,0,0,0,843,
-		837,1,0,0,0,843,838,1,0,0,0,843,841,1,0,0,0,844,139,1,0,0,0,845,846,5,
-		63,0,0,846,847,5,158,0,0,847,848,3,190,95,0,848,849,5,159,0,0,849,850,
-		5,25,0,0,850,853,3,178,89,0,851,852,5,103,0,0,852,854,3,178,89,0,853,851,
-		1,0,0,0,853,854,1,0,0,0,854,859,1,0,0,0,855,856,5,148,0,0,856,858,3,142,
-		71,0,857,855,1,0,0,0,858,861,1,0,0,0,859,857,1,0,0,0,859,860,1,0,0,0,860,
-		862,1,0,0,0,861,859,1,0,0,0,862,863,5,0,0,1,863,141,1,0,0,0,864,870,5,
-		104,0,0,865,870,5,105,0,0,866,867,5,95,0,0,867,868,5,16,0,0,868,870,3,
-		168,84,0,869,864,1,0,0,0,869,865,1,0,0,0,869,866,1,0,0,0,870,143,1,0,0,
-		0,871,872,5,106,0,0,872,873,3,188,94,0,873,874,5,0,0,1,874,145,1,0,0,0,
-		875,877,5,107,0,0,876,878,3,188,94,0,877,876,1,0,0,0,878,879,1,0,0,0,879,
-		877,1,0,0,0,879,880,1,0,0,0,880,884,1,0,0,0,881,882,5,148,0,0,882,883,
-		5,11,0,0,883,885,5,58,0,0,884,881,1,0,0,0,884,885,1,0,0,0,885,886,1,0,
-		0,0,886,887,5,0,0,1,887,147,1,0,0,0,888,889,5,108,0,0,889,890,3,194,97,
-		0,890,891,5,109,0,0,891,896,3,188,94,0,892,893,5,148,0,0,893,895,3,150,
-		75,0,894,892,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,896,897,1,0,0,0,897,
-		899,1,0,0,0,898,896,1,0,0,0,899,900,5,0,0,1,900,149,1,0,0,0,901,903,5,
-		110,0,0,902,904,3,186,93,0,903,902,1,0,0,0,904,905,1,0,0,0,905,903,1,0,
-		0,0,905,906,1,0,0,0,906,918,1,0,0,0,907,909,5,111,0,0,908,910,3,186,93,
-		0,909,908,1,0,0,0,910,911,1,0,0,0,911,909,1,0,0,0,911,912,1,0,0,0,912,
-		918,1,0,0,0,913,914,5,112,0,0,914,918,3,196,98,0,915,916,5,113,0,0,916,
-		918,3,178,89,0,917,901,1,0,0,0,917,907,1,0,0,0,917,913,1,0,0,0,917,915,
-		1,0,0,0,918,151,1,0,0,0,919,923,5,114,0,0,920,921,5,11,0,0,921,924,3,192,
-		96,0,922,924,3,196,98,0,923,920,1,0,0,0,923,922,1,0,0,0,924,925,1,0,0,
-		0,925,926,5,0,0,1,926,153,1,0,0,0,927,928,5,115,0,0,928,929,5,18,0,0,929,
-		930,3,196,98,0,930,931,5,71,0,0,931,936,3,192,96,0,932,933,5,148,0,0,933,
-		935,3,156,78,0,934,932,1,0,0,0,935,938,1,0,0,0,936,934,1,0,0,0,936,937,
-		1,0,0,0,937,939,1,0,0,0,938,936,1,0,0,0,939,940,5,0,0,1,940,155,1,0,0,
-		0,941,946,5,116,0,0,942,946,5,117,0,0,943,944,5,118,0,0,944,946,5,161,
-		0,0,945,941,1,0,0,0,945,942,1,0,0,0,945,943,1,0,0,0,946,157,1,0,0,0,947,
-		948,5,119,0,0,948,949,5,120,0,0,949,950,3,192,96,0,950,951,5,71,0,0,951,
-		952,3,192,96,0,952,953,5,18,0,0,953,954,3,196,98,0,954,955,5,0,0,1,955,
-		159,1,0,0,0,956,957,5,121,0,0,957,958,5,23,0,0,958,959,5,122,0,0,959,960,
-		5,71,0,0,960,961,3,192,96,0,961,962,5,148,0,0,962,963,3,196,98,0,963,964,
-		5,123,0,0,964,968,3,196,98,0,965,966,5,148,0,0,966,967,5,124,0,0,967,969,
-		3,178,89,0,968,965,1,0,0,0,968,969,1,0,0,0,969,970,1,0,0,0,970,971,5,0,
-		0,1,971,161,1,0,0,0,972,973,5,125,0,0,973,974,3,196,98,0,974,975,3,164,
-		82,0,975,976,5,149,0,0,976,977,3,168,84,0,977,978,5,0,0,1,978,163,1,0,
-		0,0,979,981,3,196,98,0,980,979,1,0,0,0,981,984,1,0,0,0,982,980,1,0,0,0,
-		982,983,1,0,0,0,983,165,1,0,0,0,984,982,1,0,0,0,985,986,5,126,0,0,986,
-		987,3,196,98,0,987,988,5,42,0,0,988,989,3,192,96,0,989,990,5,0,0,1,990,
-		167,1,0,0,0,991,1004,3,170,85,0,992,993,5,13,0,0,993,995,3,170,85,0,994,
-		992,1,0,0,0,995,996,1,0,0,0,996,994,1,0,0,0,996,997,1,0,0,0,997,1005,1,
-		0,0,0,998,999,5,31,0,0,999,1001,3,170,85,0,1000,998,1,0,0,0,1001,1002,
-		1,0,0,0,1002,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1005,1,0,0,0,1004,994,
-		1,0,0,0,1004,1000,1,0,0,0,1004,1005,1,0,0,0,1005,169,1,0,0,0,1006,1008,
-		5,32,0,0,1007,1006,1,0,0,0,1007,1008,1,0,0,0,1008,1014,1,0,0,0,1009,1010,
-		5,156,0,0,1010,1011,3,168,84,0,1011,1012,5,157,0,0,1012,1015,1,0,0,0,1013,
-		1015,3,172,86,0,1014,1009,1,0,0,0,1014,1013,1,0,0,0,1015,171,1,0,0,0,1016,
-		1018,5,127,0,0,1017,1016,1,0,0,0,1017,1018,1,0,0,0,1018,1019,1,0,0,0,1019,
-		1020,5,128,0,0,1020,1022,3,186,93,0,1021,1023,3,174,87,0,1022,1021,1,0,
-		0,0,1022,1023,1,0,0,0,1023,1069,1,0,0,0,1024,1025,5,129,0,0,1025,1029,
-		5,130,0,0,1026,1027,5,87,0,0,1027,1029,7,6,0,0,1028,1024,1,0,0,0,1028,
-		1026,1,0,0,0,1029,1030,1,0,0,0,1030,1031,3,186,93,0,1031,1032,5,25,0,0,
-		1032,1033,3,178,89,0,1033,1069,1,0,0,0,1034,1036,7,7,0,0,1035,1034,1,0,
-		0,0,1035,1036,1,0,0,0,1036,1037,1,0,0,0,1037,1038,5,132,0,0,1038,1040,
-		3,188,94,0,1039,1041,7,8,0,0,1040,1039,1,0,0,0,1040,1041,1,0,0,0,1041,
-		1069,1,0,0,0,1042,1043,5,135,0,0,1043,1069,3,188,94,0,1044,1045,5,110,
-		0,0,1045,1069,3,186,93,0,1046,1047,5,25,0,0,1047,1048,5,136,0,0,1048,1049,
-		5,137,0,0,1049,1050,5,42,0,0,1050,1052,3,196,98,0,1051,1053,3,196,98,0,
-		1052,1051,1,0,0,0,1053,1054,1,0,0,0,1054,1052,1,0,0,0,1054,1055,1,0,0,
-		0,1055,1069,1,0,0,0,1056,1057,7,9,0,0,1057,1062,3,192,96,0,1058,1063,5,
-		73,0,0,1059,1063,5,140,0,0,1060,1061,5,141,0,0,1061,1063,3,194,97,0,1062,
-		1058,1,0,0,0,1062,1059,1,0,0,0,1062,1060,1,0,0,0,1062,1063,1,0,0,0,1063,
-		1069,1,0,0,0,1064,1066,3,192,96,0,1065,1067,3,176,88,0,1066,1065,1,0,0,
-		0,1066,1067,1,0,0,0,1067,1069,1,0,0,0,1068,1017,1,0,0,0,1068,1028,1,0,
-		0,0,1068,1035,1,0,0,0,1068,1042,1,0,0,0,1068,1044,1,0,0,0,1068,1046,1,
-		0,0,0,1068,1056,1,0,0,0,1068,1064,1,0,0,0,1069,173,1,0,0,0,1070,1071,5,
-		142,0,0,1071,1072,3,178,89,0,1072,1073,5,13,0,0,1073,1074,3,178,89,0,1074,
-		1078,1,0,0,0,1075,1076,5,25,0,0,1076,1078,3,178,89,0,1077,1070,1,0,0,0,
-		1077,1075,1,0,0,0,1078,175,1,0,0,0,1079,1080,5,141,0,0,1080,1088,3,194,
-		97,0,1081,1082,5,25,0,0,1082,1083,7,10,0,0,1083,1088,3,178,89,0,1084,1088,
-		5,144,0,0,1085,1088,5,73,0,0,1086,1088,5,140,0,0,1087,1079,1,0,0,0,1087,
-		1081,1,0,0,0,1087,1084,1,0,0,0,1087,1085,1,0,0,0,1087,1086,1,0,0,0,1088,
-		177,1,0,0,0,1089,1094,3,180,90,0,1090,1091,7,11,0,0,1091,1093,3,180,90,
-		0,1092,1090,1,0,0,0,1093,1096,1,0,0,0,1094,1092,1,0,0,0,1094,1095,1,0,
-		0,0,1095,179,1,0,0,0,1096,1094,1,0,0,0,1097,1102,3,182,91,0,1098,1099,
-		7,12,0,0,1099,1101,3,182,91,0,1100,1098,1,0,0,0,1101,1104,1,0,0,0,1102,
-		1100,1,0,0,0,1102,1103,1,0,0,0,1103,181,1,0,0,0,1104,1102,1,0,0,0,1105,
-		1107,5,152,0,0,1106,1105,1,0,0,0,1106,1107,1,0,0,0,1107,1115,1,0,0,0,1108,
-		1109,5,145,0,0,1109,1116,3,184,92,0,1110,1111,5,161,0,0,1111,1112,5,155,
-		0,0,1112,1113,5,42,0,0,1113,1116,3,184,92,0,1114,1116,3,184,92,0,1115,
-		1108,1,0,0,0,1115,1110,1,0,0,0,1115,1114,1,0,0,0,1116,183,1,0,0,0,1117,
-		1118,5,156,0,0,1118,1119,3,178,89,0,1119,1120,5,157,0,0,1120,1138,1,0,
-		0,0,1121,1128,5,161,0,0,1122,1129,5,155,0,0,1123,1125,3,198,99,0,1124,
-		1123,1,0,0,0,1125,1126,1,0,0,0,1126,1124,1,0,0,0,1126,1127,1,0,0,0,1127,
-		1129,1,0,0,0,1128,1122,1,0,0,0,1128,1124,1,0,0,0,1128,1129,1,0,0,0,1129,
-		1138,1,0,0,0,1130,1134,3,200,100,0,1131,1133,3,198,99,0,1132,1131,1,0,
-		0,0,1133,1136,1,0,0,0,1134,1132,1,0,0,0,1134,1135,1,0,0,0,1135,1138,1,
-		0,0,0,1136,1134,1,0,0,0,1137,1117,1,0,0,0,1137,1121,1,0,0,0,1137,1130,
-		1,0,0,0,1138,185,1,0,0,0,1139,1140,5,158,0,0,1140,1141,3,190,95,0,1141,
-		1142,5,152,0,0,1142,1143,3,190,95,0,1143,1144,5,159,0,0,1144,187,1,0,0,
-		0,1145,1146,5,158,0,0,1146,1151,3,190,95,0,1147,1148,5,148,0,0,1148,1150,
-		3,190,95,0,1149,1147,1,0,0,0,1150,1153,1,0,0,0,1151,1149,1,0,0,0,1151,
-		1152,1,0,0,0,1152,1154,1,0,0,0,1153,1151,1,0,0,0,1154,1155,5,159,0,0,1155,
-		189,1,0,0,0,1156,1158,5,153,0,0,1157,1156,1,0,0,0,1157,1158,1,0,0,0,1158,
-		1159,1,0,0,0,1159,1163,3,196,98,0,1160,1163,5,151,0,0,1161,1163,5,152,
-		0,0,1162,1157,1,0,0,0,1162,1160,1,0,0,0,1162,1161,1,0,0,0,1163,191,1,0,
-		0,0,1164,1166,3,198,99,0,1165,1164,1,0,0,0,1166,1167,1,0,0,0,1167,1165,
-		1,0,0,0,1167,1168,1,0,0,0,1168,193,1,0,0,0,1169,1173,3,196,98,0,1170,1172,
-		3,198,99,0,1171,1170,1,0,0,0,1172,1175,1,0,0,0,1173,1171,1,0,0,0,1173,
-		1174,1,0,0,0,1174,195,1,0,0,0,1175,1173,1,0,0,0,1176,1182,5,162,0,0,1177,
-		1182,5,161,0,0,1178,1182,3,212,106,0,1179,1182,3,210,105,0,1180,1182,3,
-		208,104,0,1181,1176,1,0,0,0,1181,1177,1,0,0,0,1181,1178,1,0,0,0,1181,1179,
-		1,0,0,0,1181,1180,1,0,0,0,1182,197,1,0,0,0,1183,1187,5,162,0,0,1184,1187,
-		5,161,0,0,1185,1187,3,212,106,0,1186,1183,1,0,0,0,1186,1184,1,0,0,0,1186,
-		1185,1,0,0,0,1187,199,1,0,0,0,1188,1191,5,162,0,0,1189,1191,3,212,106,
-		0,1190,1188,1,0,0,0,1190,1189,1,0,0,0,1191,201,1,0,0,0,1192,1199,5,162,
-		0,0,1193,1199,5,161,0,0,1194,1199,3,212,106,0,1195,1199,3,210,105,0,1196,
-		1199,5,31,0,0,1197,1199,5,32,0,0,1198,1192,1,0,0,0,1198,1193,1,0,0,0,1198,
-		1194,1,0,0,0,1198,1195,1,0,0,0,1198,1196,1,0,0,0,1198,1197,1,0,0,0,1199,
-		203,1,0,0,0,1200,1205,5,162,0,0,1201,1205,5,161,0,0,1202,1205,3,212,106,
-		0,1203,1205,3,210,105,0,1204,1200,1,0,0,0,1204,1201,1,0,0,0,1204,1202,
-		1,0,0,0,1204,1203,1,0,0,0,1205,205,1,0,0,0,1206,1231,5,162,0,0,1207,1231,
-		5,161,0,0,1208,1231,3,212,106,0,1209,1231,5,141,0,0,1210,1231,5,25,0,0,
-		1211,1231,5,18,0,0,1212,1231,5,42,0,0,1213,1231,5,40,0,0,1214,1231,5,43,
-		0,0,1215,1231,5,41,0,0,1216,1231,5,71,0,0,1217,1231,5,142,0,0,1218,1231,
-		5,11,0,0,1219,1231,5,21,0,0,1220,1231,5,23,0,0,1221,1231,5,73,0,0,1222,
-		1231,5,140,0,0,1223,1231,5,109,0,0,1224,1231,5,144,0,0,1225,1231,5,20,
-		0,0,1226,1231,5,103,0,0,1227,1231,5,123,0,0,1228,1231,5,138,0,0,1229,1231,
-		5,139,0,0,1230,1206,1,0,0,0,1230,1207,1,0,0,0,1230,1208,1,0,0,0,1230,1209,
-		1,0,0,0,1230,1210,1,0,0,0,1230,1211,1,0,0,0,1230,1212,1,0,0,0,1230,1213,
-		1,0,0,0,1230,1214,1,0,0,0,1230,1215,1,0,0,0,1230,1216,1,0,0,0,1230,1217,
-		1,0,0,0,1230,1218,1,0,0,0,1230,1219,1,0,0,0,1230,1220,1,0,0,0,1230,1221,
-		1,0,0,0,1230,1222,1,0,0,0,1230,1223,1,0,0,0,1230,1224,1,0,0,0,1230,1225,
-		1,0,0,0,1230,1226,1,0,0,0,1230,1227,1,0,0,0,1230,1228,1,0,0,0,1230,1229,
-		1,0,0,0,1231,207,1,0,0,0,1232,1233,7,13,0,0,1233,209,1,0,0,0,1234,1235,
-		7,14,0,0,1235,211,1,0,0,0,1236,1237,7,15,0,0,1237,213,1,0,0,0,130,222,
-		234,242,252,259,270,276,284,294,301,305,309,319,328,347,353,356,359,362,
-		371,374,383,386,389,392,405,408,411,414,441,445,452,458,460,463,470,476,
-		483,486,492,508,526,535,543,548,558,563,565,570,573,579,602,605,617,620,
-		628,636,640,646,662,668,684,690,698,705,715,722,733,743,747,750,755,765,
-		781,793,799,807,815,823,832,843,853,859,869,879,884,896,905,911,917,923,
-		936,945,968,982,996,1002,1004,1007,1014,1017,1022,1028,1035,1040,1054,
-		1062,1066,1068,1077,1087,1094,1102,1106,1115,1126,1128,1134,1137,1151,
-		1157,1162,1167,1173,1181,1186,1190,1198,1204,1230
+		2,105,7,105,1,0,1,0,1,0,1,0,1,1,1,1,1,1,1,1,3,1,221,8,1,1,1,1,1,1,2,1,
+		2,1,2,1,2,1,3,1,3,4,3,231,8,3,11,3,12,3,232,1,3,1,3,1,4,1,4,5,4,239,8,
+		4,10,4,12,4,242,9,4,1,4,1,4,1,5,1,5,1,5,1,5,1,5,3,5,251,8,5,1,6,1,6,1,
+		6,4,6,256,8,6,11,6,12,6,257,1,6,1,6,1,7,1,7,1,7,1,7,1,7,4,7,267,8,7,11,
+		7,12,7,268,1,7,1,7,1,8,1,8,3,8,275,8,8,1,9,1,9,1,9,1,9,5,9,281,8,9,10,
+		9,12,9,284,9,9,1,9,1,9,1,10,1,10,1,10,5,10,291,8,10,10,10,12,10,294,9,
+		10,1,11,1,11,5,11,298,8,11,10,11,12,11,301,9,11,1,11,3,11,304,8,11,1,12,
+		1,12,3,12,308,8,12,1,13,1,13,1,13,1,13,1,13,1,13,5,13,316,8,13,10,13,12,
+		13,319,9,13,1,13,1,13,1,14,1,14,1,14,1,14,3,14,327,8,14,1,14,1,14,1,15,
+		1,15,1,15,1,15,1,16,1,16,1,16,1,16,1,16,1,16,1,17,1,17,1,17,5,17,344,8,
+		17,10,17,12,17,347,9,17,1,18,1,18,1,18,3,18,352,8,18,1,18,3,18,355,8,18,
+		1,18,3,18,358,8,18,1,18,3,18,361,8,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
+		19,3,19,370,8,19,1,19,3,19,373,8,19,1,19,1,19,1,20,1,20,1,20,1,20,1,20,
+		3,20,382,8,20,1,20,3,20,385,8,20,1,20,3,20,388,8,20,1,20,3,20,391,8,20,
+		1,20,1,20,1,21,1,21,1,21,1,21,1,21,1,21,1,21,5,21,402,8,21,10,21,12,21,
+		405,9,21,3,21,407,8,21,1,21,3,21,410,8,21,1,21,3,21,413,8,21,1,21,1,21,
+		1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,23,1,23,1,23,1,24,1,24,1,24,
+		1,25,1,25,1,25,1,25,1,25,1,26,1,26,5,26,438,8,26,10,26,12,26,441,9,26,
+		1,26,3,26,444,8,26,1,27,1,27,1,27,4,27,449,8,27,11,27,12,27,450,1,27,1,
+		27,4,27,455,8,27,11,27,12,27,456,3,27,459,8,27,1,28,3,28,462,8,28,1,28,
+		1,28,1,28,1,28,1,28,3,28,469,8,28,1,29,1,29,5,29,473,8,29,10,29,12,29,
+		476,9,29,1,29,1,29,5,29,480,8,29,10,29,12,29,483,9,29,3,29,485,8,29,1,
+		30,1,30,4,30,489,8,30,11,30,12,30,490,1,30,1,30,1,31,1,31,1,31,1,31,1,
+		32,1,32,1,32,1,32,1,33,1,33,4,33,505,8,33,11,33,12,33,506,1,33,1,33,1,
+		34,1,34,1,34,1,35,1,35,1,35,1,35,1,35,5,35,519,8,35,10,35,12,35,522,9,
+		35,1,35,1,35,1,36,1,36,1,36,1,36,3,36,530,8,36,1,36,1,36,1,36,1,36,5,36,
+		536,8,36,10,36,12,36,539,9,36,1,36,1,36,3,36,543,8,36,1,37,1,37,1,38,1,
+		38,1,39,1,39,1,39,1,39,3,39,553,8,39,1,40,1,40,1,40,4,40,558,8,40,11,40,
+		12,40,559,1,41,4,41,563,8,41,11,41,12,41,564,1,41,3,41,568,8,41,1,42,1,
+		42,4,42,572,8,42,11,42,12,42,573,1,42,1,42,1,43,1,43,1,43,1,43,1,43,1,
+		43,1,44,1,44,1,44,1,44,1,45,1,45,1,45,1,46,1,46,1,46,1,46,4,46,595,8,46,
+		11,46,12,46,596,1,46,3,46,600,8,46,1,46,1,46,1,47,1,47,1,47,1,47,1,48,
+		1,48,4,48,610,8,48,11,48,12,48,611,1,48,3,48,615,8,48,1,48,1,48,1,49,1,
+		49,1,49,1,49,3,49,623,8,49,1,49,1,49,1,50,1,50,5,50,629,8,50,10,50,12,
+		50,632,9,50,1,50,3,50,635,8,50,1,50,1,50,5,50,639,8,50,10,50,12,50,642,
+		9,50,1,50,1,50,1,51,1,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,
+		656,8,52,1,53,1,53,5,53,660,8,53,10,53,12,53,663,9,53,1,53,1,53,1,53,1,
+		53,1,53,1,53,1,53,1,53,1,54,1,54,1,54,1,54,1,54,3,54,678,8,54,1,54,1,54,
+		5,54,682,8,54,10,54,12,54,685,9,54,1,54,1,54,1,55,4,55,690,8,55,11,55,
+		12,55,691,1,56,1,56,1,56,1,56,3,56,698,8,56,1,57,1,57,1,57,1,57,1,57,1,
+		57,5,57,706,8,57,10,57,12,57,709,9,57,1,57,1,57,5,57,713,8,57,10,57,12,
+		57,716,9,57,1,57,1,57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,726,8,58,1,59,
+		1,59,1,60,1,60,1,60,1,60,1,60,1,60,3,60,736,8,60,1,60,1,60,3,60,740,8,
+		60,1,60,3,60,743,8,60,1,60,1,60,1,60,3,60,748,8,60,1,60,1,60,1,61,1,61,
+		1,61,1,61,1,61,1,61,3,61,758,8,61,1,61,1,61,1,62,1,62,1,62,1,62,1,63,1,
+		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,774,8,63,1,63,1,63,1,64,1,64,1,64,
+		1,64,1,64,1,64,1,65,1,65,3,65,786,8,65,1,65,1,65,5,65,790,8,65,10,65,12,
+		65,793,9,65,1,65,1,65,1,66,1,66,1,66,3,66,800,8,66,1,66,1,66,1,66,1,66,
+		5,66,806,8,66,10,66,12,66,809,9,66,1,66,1,66,1,67,1,67,1,67,3,67,816,8,
+		67,1,68,1,68,1,68,1,68,1,68,4,68,823,8,68,11,68,12,68,824,1,68,1,68,1,
+		68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,836,8,68,1,69,1,69,1,69,1,69,1,69,
+		1,69,1,69,1,69,3,69,846,8,69,1,69,1,69,5,69,850,8,69,10,69,12,69,853,9,
+		69,1,69,1,69,1,70,1,70,1,70,1,70,1,70,3,70,862,8,70,1,71,1,71,1,71,1,71,
+		1,72,1,72,4,72,870,8,72,11,72,12,72,871,1,72,1,72,1,72,3,72,877,8,72,1,
+		72,1,72,1,73,1,73,1,73,1,73,1,73,1,73,5,73,887,8,73,10,73,12,73,890,9,
+		73,1,73,1,73,1,74,1,74,4,74,896,8,74,11,74,12,74,897,1,74,1,74,4,74,902,
+		8,74,11,74,12,74,903,1,74,1,74,1,74,1,74,3,74,910,8,74,1,75,1,75,1,75,
+		1,75,3,75,916,8,75,1,75,1,75,1,76,1,76,1,76,1,76,1,76,1,76,1,76,5,76,927,
+		8,76,10,76,12,76,930,9,76,1,76,1,76,1,77,1,77,1,77,1,77,3,77,938,8,77,
+		1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,79,1,79,1,79,1,79,1,79,
+		1,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,961,8,79,1,79,1,79,1,80,1,80,1,
+		80,1,80,1,80,1,80,1,80,1,81,5,81,973,8,81,10,81,12,81,976,9,81,1,82,1,
+		82,1,82,1,82,1,82,1,82,1,83,1,83,1,83,4,83,987,8,83,11,83,12,83,988,1,
+		83,1,83,4,83,993,8,83,11,83,12,83,994,3,83,997,8,83,1,84,3,84,1000,8,84,
+		1,84,1,84,1,84,1,84,1,84,3,84,1007,8,84,1,85,3,85,1010,8,85,1,85,1,85,
+		1,85,3,85,1015,8,85,1,85,1,85,1,85,1,85,3,85,1021,8,85,1,85,1,85,1,85,
+		1,85,1,85,3,85,1028,8,85,1,85,1,85,1,85,3,85,1033,8,85,1,85,1,85,1,85,
+		1,85,1,85,1,85,1,85,1,85,1,85,1,85,4,85,1045,8,85,11,85,12,85,1046,1,85,
+		1,85,1,85,3,85,1052,8,85,1,85,1,85,3,85,1056,8,85,3,85,1058,8,85,1,86,
+		1,86,1,86,1,86,1,86,1,86,1,86,3,86,1067,8,86,1,87,1,87,1,87,1,87,1,87,
+		1,87,1,87,1,87,3,87,1077,8,87,1,88,1,88,1,88,5,88,1082,8,88,10,88,12,88,
+		1085,9,88,1,89,1,89,1,89,5,89,1090,8,89,10,89,12,89,1093,9,89,1,90,3,90,
+		1096,8,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1105,8,90,1,91,1,91,
+		1,91,1,91,1,91,1,91,1,91,4,91,1114,8,91,11,91,12,91,1115,3,91,1118,8,91,
+		1,91,1,91,5,91,1122,8,91,10,91,12,91,1125,9,91,3,91,1127,8,91,1,92,1,92,
+		1,92,1,92,1,92,1,92,1,93,1,93,1,93,1,93,5,93,1139,8,93,10,93,12,93,1142,
+		9,93,1,93,1,93,1,94,3,94,1147,8,94,1,94,1,94,1,94,3,94,1152,8,94,1,95,
+		4,95,1155,8,95,11,95,12,95,1156,1,96,1,96,5,96,1161,8,96,10,96,12,96,1164,
+		9,96,1,97,1,97,1,97,1,97,1,97,3,97,1171,8,97,1,98,1,98,1,98,3,98,1176,
+		8,98,1,99,1,99,3,99,1180,8,99,1,100,1,100,1,100,1,100,1,100,1,100,3,100,
+		1188,8,100,1,101,1,101,1,101,1,101,3,101,1194,8,101,1,102,1,102,1,102,
+		1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,
+		1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,3,102,1220,8,102,
+		1,103,1,103,1,104,1,104,1,105,1,105,1,105,0,0,106,0,2,4,6,8,10,12,14,16,
+		18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,
+		66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,
+		110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,
+		146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,
+		182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,0,16,2,0,13,
+		13,146,146,1,0,29,30,1,0,43,46,1,0,59,60,2,0,60,60,62,68,1,0,80,84,1,0,
+		128,129,1,0,131,132,1,0,136,137,2,0,71,71,138,138,2,0,134,134,141,141,
+		1,0,149,150,1,0,151,152,2,0,13,13,31,32,15,0,3,3,11,11,16,16,18,18,20,
+		21,23,23,25,25,27,27,39,42,70,71,101,101,107,107,121,121,136,140,142,143,
+		18,0,1,2,4,8,10,10,12,12,14,15,17,17,19,19,22,22,24,24,26,26,28,30,33,
+		38,43,69,72,100,102,106,108,120,122,135,141,141,1317,0,212,1,0,0,0,2,216,
+		1,0,0,0,4,224,1,0,0,0,6,228,1,0,0,0,8,236,1,0,0,0,10,250,1,0,0,0,12,252,
+		1,0,0,0,14,261,1,0,0,0,16,274,1,0,0,0,18,276,1,0,0,0,20,287,1,0,0,0,22,
+		295,1,0,0,0,24,307,1,0,0,0,26,309,1,0,0,0,28,322,1,0,0,0,30,330,1,0,0,
+		0,32,334,1,0,0,0,34,340,1,0,0,0,36,348,1,0,0,0,38,364,1,0,0,0,40,376,1,
+		0,0,0,42,394,1,0,0,0,44,416,1,0,0,0,46,424,1,0,0,0,48,427,1,0,0,0,50,430,
+		1,0,0,0,52,435,1,0,0,0,54,445,1,0,0,0,56,461,1,0,0,0,58,470,1,0,0,0,60,
+		486,1,0,0,0,62,494,1,0,0,0,64,498,1,0,0,0,66,502,1,0,0,0,68,510,1,0,0,
+		0,70,513,1,0,0,0,72,542,1,0,0,0,74,544,1,0,0,0,76,546,1,0,0,0,78,552,1,
+		0,0,0,80,557,1,0,0,0,82,567,1,0,0,0,84,569,1,0,0,0,86,577,1,0,0,0,88,583,
+		1,0,0,0,90,587,1,0,0,0,92,590,1,0,0,0,94,603,1,0,0,0,96,607,1,0,0,0,98,
+		618,1,0,0,0,100,626,1,0,0,0,102,645,1,0,0,0,104,655,1,0,0,0,106,657,1,
+		0,0,0,108,672,1,0,0,0,110,689,1,0,0,0,112,697,1,0,0,0,114,699,1,0,0,0,
+		116,725,1,0,0,0,118,727,1,0,0,0,120,729,1,0,0,0,122,751,1,0,0,0,124,761,
+		1,0,0,0,126,765,1,0,0,0,128,777,1,0,0,0,130,783,1,0,0,0,132,796,1,0,0,
+		0,134,815,1,0,0,0,136,835,1,0,0,0,138,837,1,0,0,0,140,861,1,0,0,0,142,
+		863,1,0,0,0,144,867,1,0,0,0,146,880,1,0,0,0,148,909,1,0,0,0,150,911,1,
+		0,0,0,152,919,1,0,0,0,154,937,1,0,0,0,156,939,1,0,0,0,158,948,1,0,0,0,
+		160,964,1,0,0,0,162,974,1,0,0,0,164,977,1,0,0,0,166,983,1,0,0,0,168,999,
+		1,0,0,0,170,1057,1,0,0,0,172,1066,1,0,0,0,174,1076,1,0,0,0,176,1078,1,
+		0,0,0,178,1086,1,0,0,0,180,1095,1,0,0,0,182,1126,1,0,0,0,184,1128,1,0,
+		0,0,186,1134,1,0,0,0,188,1151,1,0,0,0,190,1154,1,0,0,0,192,1158,1,0,0,
+		0,194,1170,1,0,0,0,196,1175,1,0,0,0,198,1179,1,0,0,0,200,1187,1,0,0,0,
+		202,1193,1,0,0,0,204,1219,1,0,0,0,206,1221,1,0,0,0,208,1223,1,0,0,0,210,
+		1225,1,0,0,0,212,213,5,1,0,0,213,214,5,161,0,0,214,215,5,0,0,1,215,1,1,
+		0,0,0,216,217,5,2,0,0,217,220,3,192,96,0,218,219,5,3,0,0,219,221,3,194,
+		97,0,220,218,1,0,0,0,220,221,1,0,0,0,221,222,1,0,0,0,222,223,5,0,0,1,223,
+		3,1,0,0,0,224,225,5,4,0,0,225,226,3,194,97,0,226,227,5,0,0,1,227,5,1,0,
+		0,0,228,230,5,5,0,0,229,231,3,10,5,0,230,229,1,0,0,0,231,232,1,0,0,0,232,
+		230,1,0,0,0,232,233,1,0,0,0,233,234,1,0,0,0,234,235,5,0,0,1,235,7,1,0,
+		0,0,236,240,3,194,97,0,237,239,3,10,5,0,238,237,1,0,0,0,239,242,1,0,0,
+		0,240,238,1,0,0,0,240,241,1,0,0,0,241,243,1,0,0,0,242,240,1,0,0,0,243,
+		244,5,0,0,1,244,9,1,0,0,0,245,251,3,194,97,0,246,251,5,161,0,0,247,251,
+		5,146,0,0,248,251,5,145,0,0,249,251,5,153,0,0,250,245,1,0,0,0,250,246,
+		1,0,0,0,250,247,1,0,0,0,250,248,1,0,0,0,250,249,1,0,0,0,251,11,1,0,0,0,
+		252,255,3,16,8,0,253,254,5,144,0,0,254,256,3,16,8,0,255,253,1,0,0,0,256,
+		257,1,0,0,0,257,255,1,0,0,0,257,258,1,0,0,0,258,259,1,0,0,0,259,260,5,
+		0,0,1,260,13,1,0,0,0,261,262,5,6,0,0,262,263,3,194,97,0,263,266,3,16,8,
+		0,264,265,5,144,0,0,265,267,3,16,8,0,266,264,1,0,0,0,267,268,1,0,0,0,268,
+		266,1,0,0,0,268,269,1,0,0,0,269,270,1,0,0,0,270,271,5,0,0,1,271,15,1,0,
+		0,0,272,275,3,22,11,0,273,275,3,18,9,0,274,272,1,0,0,0,274,273,1,0,0,0,
+		275,17,1,0,0,0,276,277,5,154,0,0,277,282,3,20,10,0,278,279,5,145,0,0,279,
+		281,3,20,10,0,280,278,1,0,0,0,281,284,1,0,0,0,282,280,1,0,0,0,282,283,
+		1,0,0,0,283,285,1,0,0,0,284,282,1,0,0,0,285,286,5,155,0,0,286,19,1,0,0,
+		0,287,292,3,16,8,0,288,289,5,144,0,0,289,291,3,16,8,0,290,288,1,0,0,0,
+		291,294,1,0,0,0,292,290,1,0,0,0,292,293,1,0,0,0,293,21,1,0,0,0,294,292,
+		1,0,0,0,295,299,3,194,97,0,296,298,3,200,100,0,297,296,1,0,0,0,298,301,
+		1,0,0,0,299,297,1,0,0,0,299,300,1,0,0,0,300,303,1,0,0,0,301,299,1,0,0,
+		0,302,304,3,24,12,0,303,302,1,0,0,0,303,304,1,0,0,0,304,23,1,0,0,0,305,
+		308,5,158,0,0,306,308,3,186,93,0,307,305,1,0,0,0,307,306,1,0,0,0,308,25,
+		1,0,0,0,309,310,5,7,0,0,310,311,3,194,97,0,311,312,5,147,0,0,312,317,3,
+		22,11,0,313,314,5,146,0,0,314,316,3,22,11,0,315,313,1,0,0,0,316,319,1,
+		0,0,0,317,315,1,0,0,0,317,318,1,0,0,0,318,320,1,0,0,0,319,317,1,0,0,0,
+		320,321,5,0,0,1,321,27,1,0,0,0,322,323,5,8,0,0,323,326,3,34,17,0,324,325,
+		5,9,0,0,325,327,5,161,0,0,326,324,1,0,0,0,326,327,1,0,0,0,327,328,1,0,
+		0,0,328,329,5,0,0,1,329,29,1,0,0,0,330,331,5,10,0,0,331,332,3,34,17,0,
+		332,333,5,0,0,1,333,31,1,0,0,0,334,335,5,11,0,0,335,336,5,12,0,0,336,337,
+		5,2,0,0,337,338,3,34,17,0,338,339,5,0,0,1,339,33,1,0,0,0,340,345,3,22,
+		11,0,341,342,7,0,0,0,342,344,3,22,11,0,343,341,1,0,0,0,344,347,1,0,0,0,
+		345,343,1,0,0,0,345,346,1,0,0,0,346,35,1,0,0,0,347,345,1,0,0,0,348,349,
+		5,14,0,0,349,354,3,54,27,0,350,352,5,146,0,0,351,350,1,0,0,0,351,352,1,
+		0,0,0,352,353,1,0,0,0,353,355,3,46,23,0,354,351,1,0,0,0,354,355,1,0,0,
+		0,355,360,1,0,0,0,356,358,5,146,0,0,357,356,1,0,0,0,357,358,1,0,0,0,358,
+		359,1,0,0,0,359,361,3,50,25,0,360,357,1,0,0,0,360,361,1,0,0,0,361,362,
+		1,0,0,0,362,363,5,0,0,1,363,37,1,0,0,0,364,365,5,15,0,0,365,366,3,52,26,
+		0,366,367,5,16,0,0,367,372,3,54,27,0,368,370,5,146,0,0,369,368,1,0,0,0,
+		369,370,1,0,0,0,370,371,1,0,0,0,371,373,3,50,25,0,372,369,1,0,0,0,372,
+		373,1,0,0,0,373,374,1,0,0,0,374,375,5,0,0,1,375,39,1,0,0,0,376,377,5,17,
+		0,0,377,378,3,52,26,0,378,379,5,18,0,0,379,384,3,52,26,0,380,382,5,146,
+		0,0,381,380,1,0,0,0,381,382,1,0,0,0,382,383,1,0,0,0,383,385,3,48,24,0,
+		384,381,1,0,0,0,384,385,1,0,0,0,385,390,1,0,0,0,386,388,5,146,0,0,387,
+		386,1,0,0,0,387,388,1,0,0,0,388,389,1,0,0,0,389,391,3,50,25,0,390,387,
+		1,0,0,0,390,391,1,0,0,0,391,392,1,0,0,0,392,393,5,0,0,1,393,41,1,0,0,0,
+		394,395,5,19,0,0,395,396,3,52,26,0,396,406,5,20,0,0,397,398,5,21,0,0,398,
+		403,3,52,26,0,399,400,7,0,0,0,400,402,3,52,26,0,401,399,1,0,0,0,402,405,
+		1,0,0,0,403,401,1,0,0,0,403,404,1,0,0,0,404,407,1,0,0,0,405,403,1,0,0,
+		0,406,397,1,0,0,0,406,407,1,0,0,0,407,412,1,0,0,0,408,410,5,146,0,0,409,
+		408,1,0,0,0,409,410,1,0,0,0,410,411,1,0,0,0,411,413,3,50,25,0,412,409,
+		1,0,0,0,412,413,1,0,0,0,413,414,1,0,0,0,414,415,5,0,0,1,415,43,1,0,0,0,
+		416,417,5,22,0,0,417,418,3,194,97,0,418,419,5,23,0,0,419,420,3,34,17,0,
+		420,421,5,9,0,0,421,422,5,161,0,0,422,423,5,0,0,1,423,45,1,0,0,0,424,425,
+		5,16,0,0,425,426,5,24,0,0,426,47,1,0,0,0,427,428,5,25,0,0,428,429,5,26,
+		0,0,429,49,1,0,0,0,430,431,5,27,0,0,431,432,5,28,0,0,432,433,5,159,0,0,
+		433,434,7,1,0,0,434,51,1,0,0,0,435,439,3,194,97,0,436,438,3,196,98,0,437,
+		436,1,0,0,0,438,441,1,0,0,0,439,437,1,0,0,0,439,440,1,0,0,0,440,443,1,
+		0,0,0,441,439,1,0,0,0,442,444,3,24,12,0,443,442,1,0,0,0,443,444,1,0,0,
+		0,444,53,1,0,0,0,445,458,3,56,28,0,446,447,5,13,0,0,447,449,3,56,28,0,
+		448,446,1,0,0,0,449,450,1,0,0,0,450,448,1,0,0,0,450,451,1,0,0,0,451,459,
+		1,0,0,0,452,453,5,31,0,0,453,455,3,56,28,0,454,452,1,0,0,0,455,456,1,0,
+		0,0,456,454,1,0,0,0,456,457,1,0,0,0,457,459,1,0,0,0,458,448,1,0,0,0,458,
+		454,1,0,0,0,458,459,1,0,0,0,459,55,1,0,0,0,460,462,5,32,0,0,461,460,1,
+		0,0,0,461,462,1,0,0,0,462,468,1,0,0,0,463,464,5,154,0,0,464,465,3,54,27,
+		0,465,466,5,155,0,0,466,469,1,0,0,0,467,469,3,58,29,0,468,463,1,0,0,0,
+		468,467,1,0,0,0,469,57,1,0,0,0,470,474,3,202,101,0,471,473,3,204,102,0,
+		472,471,1,0,0,0,473,476,1,0,0,0,474,472,1,0,0,0,474,475,1,0,0,0,475,484,
+		1,0,0,0,476,474,1,0,0,0,477,481,3,24,12,0,478,480,3,204,102,0,479,478,
+		1,0,0,0,480,483,1,0,0,0,481,479,1,0,0,0,481,482,1,0,0,0,482,485,1,0,0,
+		0,483,481,1,0,0,0,484,477,1,0,0,0,484,485,1,0,0,0,485,59,1,0,0,0,486,488,
+		5,33,0,0,487,489,3,194,97,0,488,487,1,0,0,0,489,490,1,0,0,0,490,488,1,
+		0,0,0,490,491,1,0,0,0,491,492,1,0,0,0,492,493,5,0,0,1,493,61,1,0,0,0,494,
+		495,5,34,0,0,495,496,5,161,0,0,496,497,5,0,0,1,497,63,1,0,0,0,498,499,
+		5,35,0,0,499,500,3,194,97,0,500,501,5,0,0,1,501,65,1,0,0,0,502,504,5,36,
+		0,0,503,505,3,194,97,0,504,503,1,0,0,0,505,506,1,0,0,0,506,504,1,0,0,0,
+		506,507,1,0,0,0,507,508,1,0,0,0,508,509,5,0,0,1,509,67,1,0,0,0,510,511,
+		5,37,0,0,511,512,5,0,0,1,512,69,1,0,0,0,513,514,5,38,0,0,514,515,3,190,
+		95,0,515,520,3,72,36,0,516,517,5,146,0,0,517,519,3,78,39,0,518,516,1,0,
+		0,0,519,522,1,0,0,0,520,518,1,0,0,0,520,521,1,0,0,0,521,523,1,0,0,0,522,
+		520,1,0,0,0,523,524,5,0,0,1,524,71,1,0,0,0,525,526,5,39,0,0,526,529,3,
+		82,41,0,527,528,5,40,0,0,528,530,3,82,41,0,529,527,1,0,0,0,529,530,1,0,
+		0,0,530,543,1,0,0,0,531,532,5,41,0,0,532,537,3,76,38,0,533,534,5,145,0,
+		0,534,536,3,76,38,0,535,533,1,0,0,0,536,539,1,0,0,0,537,535,1,0,0,0,537,
+		538,1,0,0,0,538,543,1,0,0,0,539,537,1,0,0,0,540,541,5,42,0,0,541,543,3,
+		74,37,0,542,525,1,0,0,0,542,531,1,0,0,0,542,540,1,0,0,0,543,73,1,0,0,0,
+		544,545,7,2,0,0,545,75,1,0,0,0,546,547,3,192,96,0,547,77,1,0,0,0,548,553,
+		5,47,0,0,549,553,5,48,0,0,550,551,5,49,0,0,551,553,3,80,40,0,552,548,1,
+		0,0,0,552,549,1,0,0,0,552,550,1,0,0,0,553,79,1,0,0,0,554,558,3,194,97,
+		0,555,558,5,161,0,0,556,558,5,153,0,0,557,554,1,0,0,0,557,555,1,0,0,0,
+		557,556,1,0,0,0,558,559,1,0,0,0,559,557,1,0,0,0,559,560,1,0,0,0,560,81,
+		1,0,0,0,561,563,3,196,98,0,562,561,1,0,0,0,563,564,1,0,0,0,564,562,1,0,
+		0,0,564,565,1,0,0,0,565,568,1,0,0,0,566,568,5,153,0,0,567,562,1,0,0,0,
+		567,566,1,0,0,0,568,83,1,0,0,0,569,571,5,50,0,0,570,572,3,194,97,0,571,
+		570,1,0,0,0,572,573,1,0,0,0,573,571,1,0,0,0,573,574,1,0,0,0,574,575,1,
+		0,0,0,575,576,5,0,0,1,576,85,1,0,0,0,577,578,5,51,0,0,578,579,3,190,95,
+		0,579,580,5,148,0,0,580,581,3,176,88,0,581,582,5,0,0,1,582,87,1,0,0,0,
+		583,584,5,52,0,0,584,585,3,166,83,0,585,586,5,0,0,1,586,89,1,0,0,0,587,
+		588,5,53,0,0,588,589,5,0,0,1,589,91,1,0,0,0,590,591,5,54,0,0,591,592,5,
+		55,0,0,592,594,5,56,0,0,593,595,3,184,92,0,594,593,1,0,0,0,595,596,1,0,
+		0,0,596,594,1,0,0,0,596,597,1,0,0,0,597,599,1,0,0,0,598,600,3,94,47,0,
+		599,598,1,0,0,0,599,600,1,0,0,0,600,601,1,0,0,0,601,602,5,0,0,1,602,93,
+		1,0,0,0,603,604,5,146,0,0,604,605,5,57,0,0,605,606,3,176,88,0,606,95,1,
+		0,0,0,607,609,5,58,0,0,608,610,3,186,93,0,609,608,1,0,0,0,610,611,1,0,
+		0,0,611,609,1,0,0,0,611,612,1,0,0,0,612,614,1,0,0,0,613,615,3,94,47,0,
+		614,613,1,0,0,0,614,615,1,0,0,0,615,616,1,0,0,0,616,617,5,0,0,1,617,97,
+		1,0,0,0,618,619,7,3,0,0,619,620,5,61,0,0,620,622,3,186,93,0,621,623,3,
+		94,47,0,622,621,1,0,0,0,622,623,1,0,0,0,623,624,1,0,0,0,624,625,5,0,0,
+		1,625,99,1,0,0,0,626,630,3,102,51,0,627,629,3,194,97,0,628,627,1,0,0,0,
+		629,632,1,0,0,0,630,628,1,0,0,0,630,631,1,0,0,0,631,634,1,0,0,0,632,630,
+		1,0,0,0,633,635,3,184,92,0,634,633,1,0,0,0,634,635,1,0,0,0,635,640,1,0,
+		0,0,636,637,5,146,0,0,637,639,3,104,52,0,638,636,1,0,0,0,639,642,1,0,0,
+		0,640,638,1,0,0,0,640,641,1,0,0,0,641,643,1,0,0,0,642,640,1,0,0,0,643,
+		644,5,0,0,1,644,101,1,0,0,0,645,646,7,4,0,0,646,103,1,0,0,0,647,656,5,
+		69,0,0,648,656,5,70,0,0,649,650,5,71,0,0,650,651,5,16,0,0,651,656,3,166,
+		83,0,652,653,5,72,0,0,653,654,5,16,0,0,654,656,3,166,83,0,655,647,1,0,
+		0,0,655,648,1,0,0,0,655,649,1,0,0,0,655,652,1,0,0,0,656,105,1,0,0,0,657,
+		661,5,73,0,0,658,660,3,194,97,0,659,658,1,0,0,0,660,663,1,0,0,0,661,659,
+		1,0,0,0,661,662,1,0,0,0,662,664,1,0,0,0,663,661,1,0,0,0,664,665,3,184,
+		92,0,665,666,5,25,0,0,666,667,3,176,88,0,667,668,5,146,0,0,668,669,5,74,
+		0,0,669,670,3,194,97,0,670,671,5,0,0,1,671,107,1,0,0,0,672,673,5,75,0,
+		0,673,674,3,110,55,0,674,677,3,184,92,0,675,676,5,18,0,0,676,678,3,194,
+		97,0,677,675,1,0,0,0,677,678,1,0,0,0,678,683,1,0,0,0,679,680,5,146,0,0,
+		680,682,3,112,56,0,681,679,1,0,0,0,682,685,1,0,0,0,683,681,1,0,0,0,683,
+		684,1,0,0,0,684,686,1,0,0,0,685,683,1,0,0,0,686,687,5,0,0,1,687,109,1,
+		0,0,0,688,690,3,194,97,0,689,688,1,0,0,0,690,691,1,0,0,0,691,689,1,0,0,
+		0,691,692,1,0,0,0,692,111,1,0,0,0,693,698,5,70,0,0,694,695,5,71,0,0,695,
+		696,5,16,0,0,696,698,3,166,83,0,697,693,1,0,0,0,697,694,1,0,0,0,698,113,
+		1,0,0,0,699,700,5,76,0,0,700,701,3,194,97,0,701,702,5,147,0,0,702,707,
+		3,194,97,0,703,704,5,145,0,0,704,706,3,194,97,0,705,703,1,0,0,0,706,709,
+		1,0,0,0,707,705,1,0,0,0,707,708,1,0,0,0,708,714,1,0,0,0,709,707,1,0,0,
+		0,710,711,5,146,0,0,711,713,3,116,58,0,712,710,1,0,0,0,713,716,1,0,0,0,
+		714,712,1,0,0,0,714,715,1,0,0,0,715,717,1,0,0,0,716,714,1,0,0,0,717,718,
+		5,0,0,1,718,115,1,0,0,0,719,726,3,118,59,0,720,721,5,77,0,0,721,726,3,
+		194,97,0,722,723,5,78,0,0,723,726,3,194,97,0,724,726,5,79,0,0,725,719,
+		1,0,0,0,725,720,1,0,0,0,725,722,1,0,0,0,725,724,1,0,0,0,726,117,1,0,0,
+		0,727,728,7,5,0,0,728,119,1,0,0,0,729,730,3,194,97,0,730,731,5,144,0,0,
+		731,732,3,194,97,0,732,733,5,18,0,0,733,739,3,194,97,0,734,736,5,146,0,
+		0,735,734,1,0,0,0,735,736,1,0,0,0,736,737,1,0,0,0,737,738,5,16,0,0,738,
+		740,3,166,83,0,739,735,1,0,0,0,739,740,1,0,0,0,740,747,1,0,0,0,741,743,
+		5,146,0,0,742,741,1,0,0,0,742,743,1,0,0,0,743,744,1,0,0,0,744,745,5,85,
+		0,0,745,746,5,16,0,0,746,748,3,166,83,0,747,742,1,0,0,0,747,748,1,0,0,
+		0,748,749,1,0,0,0,749,750,5,0,0,1,750,121,1,0,0,0,751,752,5,45,0,0,752,
+		753,3,194,97,0,753,754,5,41,0,0,754,757,3,190,95,0,755,756,5,146,0,0,756,
+		758,3,124,62,0,757,755,1,0,0,0,757,758,1,0,0,0,758,759,1,0,0,0,759,760,
+		5,0,0,1,760,123,1,0,0,0,761,762,5,86,0,0,762,763,5,87,0,0,763,764,5,88,
+		0,0,764,125,1,0,0,0,765,766,5,29,0,0,766,767,3,194,97,0,767,768,5,41,0,
+		0,768,769,5,89,0,0,769,773,3,194,97,0,770,771,5,146,0,0,771,772,5,16,0,
+		0,772,774,3,166,83,0,773,770,1,0,0,0,773,774,1,0,0,0,774,775,1,0,0,0,775,
+		776,5,0,0,1,776,127,1,0,0,0,777,778,5,90,0,0,778,779,3,192,96,0,779,780,
+		5,16,0,0,780,781,3,166,83,0,781,782,5,0,0,1,782,129,1,0,0,0,783,785,5,
+		91,0,0,784,786,3,194,97,0,785,784,1,0,0,0,785,786,1,0,0,0,786,791,1,0,
+		0,0,787,788,5,146,0,0,788,790,3,136,68,0,789,787,1,0,0,0,790,793,1,0,0,
+		0,791,789,1,0,0,0,791,792,1,0,0,0,792,794,1,0,0,0,793,791,1,0,0,0,794,
+		795,5,0,0,1,795,131,1,0,0,0,796,797,5,92,0,0,797,799,3,194,97,0,798,800,
+		3,194,97,0,799,798,1,0,0,0,799,800,1,0,0,0,800,801,1,0,0,0,801,802,5,11,
+		0,0,802,807,3,186,93,0,803,804,5,146,0,0,804,806,3,134,67,0,805,803,1,
+		0,0,0,806,809,1,0,0,0,807,805,1,0,0,0,807,808,1,0,0,0,808,810,1,0,0,0,
+		809,807,1,0,0,0,810,811,5,0,0,1,811,133,1,0,0,0,812,813,5,16,0,0,813,816,
+		3,166,83,0,814,816,3,136,68,0,815,812,1,0,0,0,815,814,1,0,0,0,816,135,
+		1,0,0,0,817,818,5,93,0,0,818,819,5,16,0,0,819,836,3,166,83,0,820,822,5,
+		94,0,0,821,823,3,194,97,0,822,821,1,0,0,0,823,824,1,0,0,0,824,822,1,0,
+		0,0,824,825,1,0,0,0,825,836,1,0,0,0,826,836,5,95,0,0,827,828,5,96,0,0,
+		828,836,5,97,0,0,829,836,5,98,0,0,830,831,5,99,0,0,831,832,5,18,0,0,832,
+		836,3,194,97,0,833,834,5,100,0,0,834,836,3,176,88,0,835,817,1,0,0,0,835,
+		820,1,0,0,0,835,826,1,0,0,0,835,827,1,0,0,0,835,829,1,0,0,0,835,830,1,
+		0,0,0,835,833,1,0,0,0,836,137,1,0,0,0,837,838,5,62,0,0,838,839,5,156,0,
+		0,839,840,3,188,94,0,840,841,5,157,0,0,841,842,5,25,0,0,842,845,3,176,
+		88,0,843,844,5,101,0,0,844,846,3,176,88,0,845,843,1,0,0,0,845,846,1,0,
+		0,0,846,851,1,0,0,0,847,848,5,146,0,0,848,850,3,140,70,0,849,847,1,0,0,
+		0,850,853,1,0,0,0,851,849,1,0,0,0,851,852,1,0,0,0,852,854,1,0,0,0,853,
+		851,1,0,0,0,854,855,5,0,0,1,855,139,1,0,0,0,856,862,5,102,0,0,857,862,
+		5,103,0,0,858,859,5,93,0,0,859,860,5,16,0,0,860,862,3,166,83,0,861,856,
+		1,0,0,0,861,857,1,0,0,0,861,858,1,0,0,0,862,141,1,0,0,0,863,864,5,104,
+		0,0,864,865,3,186,93,0,865,866,5,0,0,1,866,143,1,0,0,0,867,869,5,105,0,
+		0,868,870,3,186,93,0,869,868,1,0,0,0,870,871,1,0,0,0,871,869,1,0,0,0,871,
+		872,1,0,0,0,872,876,1,0,0,0,873,874,5,146,0,0,874,875,5,11,0,0,875,877,
+		5,57,0,0,876,873,1,0,0,0,876,877,1,0,0,0,877,878,1,0,0,0,878,879,5,0,0,
+		1,879,145,1,0,0,0,880,881,5,106,0,0,881,882,3,192,96,0,882,883,5,107,0,
+		0,883,888,3,186,93,0,884,885,5,146,0,0,885,887,3,148,74,0,886,884,1,0,
+		0,0,887,890,1,0,0,0,888,886,1,0,0,0,888,889,1,0,0,0,889,891,1,0,0,0,890,
+		888,1,0,0,0,891,892,5,0,0,1,892,147,1,0,0,0,893,895,5,108,0,0,894,896,
+		3,184,92,0,895,894,1,0,0,0,896,897,1,0,0,0,897,895,1,0,0,0,897,898,1,0,
+		0,0,898,910,1,0,0,0,899,901,5,109,0,0,900,902,3,184,92,0,901,900,1,0,0,
+		0,902,903,1,0,0,0,903,901,1,0,0,0,903,904,1,0,0,0,904,910,1,0,0,0,905,
+		906,5,110,0,0,906,910,3,194,97,0,907,908,5,111,0,0,908,910,3,176,88,0,
+		909,893,1,0,0,0,909,899,1,0,0,0,909,905,1,0,0,0,909,907,1,0,0,0,910,149,
+		1,0,0,0,911,915,5,112,0,0,912,913,5,11,0,0,913,916,3,190,95,0,914,916,
+		3,194,97,0,915,912,1,0,0,0,915,914,1,0,0,0,916,917,1,0,0,0,917,918,5,0,
+		0,1,918,151,1,0,0,0,919,920,5,113,0,0,920,921,5,18,0,0,921,922,3,194,97,
+		0,922,923,5,70,0,0,923,928,3,190,95,0,924,925,5,146,0,0,925,927,3,154,
+		77,0,926,924,1,0,0,0,927,930,1,0,0,0,928,926,1,0,0,0,928,929,1,0,0,0,929,
+		931,1,0,0,0,930,928,1,0,0,0,931,932,5,0,0,1,932,153,1,0,0,0,933,938,5,
+		114,0,0,934,938,5,115,0,0,935,936,5,116,0,0,936,938,5,159,0,0,937,933,
+		1,0,0,0,937,934,1,0,0,0,937,935,1,0,0,0,938,155,1,0,0,0,939,940,5,117,
+		0,0,940,941,5,118,0,0,941,942,3,190,95,0,942,943,5,70,0,0,943,944,3,190,
+		95,0,944,945,5,18,0,0,945,946,3,194,97,0,946,947,5,0,0,1,947,157,1,0,0,
+		0,948,949,5,119,0,0,949,950,5,23,0,0,950,951,5,120,0,0,951,952,5,70,0,
+		0,952,953,3,190,95,0,953,954,5,146,0,0,954,955,3,194,97,0,955,956,5,121,
+		0,0,956,960,3,194,97,0,957,958,5,146,0,0,958,959,5,122,0,0,959,961,3,176,
+		88,0,960,957,1,0,0,0,960,961,1,0,0,0,961,962,1,0,0,0,962,963,5,0,0,1,963,
+		159,1,0,0,0,964,965,5,123,0,0,965,966,3,194,97,0,966,967,3,162,81,0,967,
+		968,5,147,0,0,968,969,3,166,83,0,969,970,5,0,0,1,970,161,1,0,0,0,971,973,
+		3,194,97,0,972,971,1,0,0,0,973,976,1,0,0,0,974,972,1,0,0,0,974,975,1,0,
+		0,0,975,163,1,0,0,0,976,974,1,0,0,0,977,978,5,124,0,0,978,979,3,194,97,
+		0,979,980,5,41,0,0,980,981,3,190,95,0,981,982,5,0,0,1,982,165,1,0,0,0,
+		983,996,3,168,84,0,984,985,5,13,0,0,985,987,3,168,84,0,986,984,1,0,0,0,
+		987,988,1,0,0,0,988,986,1,0,0,0,988,989,1,0,0,0,989,997,1,0,0,0,990,991,
+		5,31,0,0,991,993,3,168,84,0,992,990,1,0,0,0,993,994,1,0,0,0,994,992,1,
+		0,0,0,994,995,1,0,0,0,995,997,1,0,0,0,996,986,1,0,0,0,996,992,1,0,0,0,
+		996,997,1,0,0,0,997,167,1,0,0,0,998,1000,5,32,0,0,999,998,1,0,0,0,999,
+		1000,1,0,0,0,1000,1006,1,0,0,0,1001,1002,5,154,0,0,1002,1003,3,166,83,
+		0,1003,1004,5,155,0,0,1004,1007,1,0,0,0,1005,1007,3,170,85,0,1006,1001,
+		1,0,0,0,1006,1005,1,0,0,0,1007,169,1,0,0,0,1008,1010,5,125,0,0,1009,1008,
+		1,0,0,0,1009,1010,1,0,0,0,1010,1011,1,0,0,0,1011,1012,5,126,0,0,1012,1014,
+		3,184,92,0,1013,1015,3,172,86,0,1014,1013,1,0,0,0,1014,1015,1,0,0,0,1015,
+		1058,1,0,0,0,1016,1017,5,127,0,0,1017,1021,5,128,0,0,1018,1019,5,85,0,
+		0,1019,1021,7,6,0,0,1020,1016,1,0,0,0,1020,1018,1,0,0,0,1021,1022,1,0,
+		0,0,1022,1023,3,184,92,0,1023,1024,5,25,0,0,1024,1025,3,176,88,0,1025,
+		1058,1,0,0,0,1026,1028,5,125,0,0,1027,1026,1,0,0,0,1027,1028,1,0,0,0,1028,
+		1029,1,0,0,0,1029,1030,5,130,0,0,1030,1032,3,186,93,0,1031,1033,7,7,0,
+		0,1032,1031,1,0,0,0,1032,1033,1,0,0,0,1033,1058,1,0,0,0,1034,1035,5,133,
+		0,0,1035,1058,3,186,93,0,1036,1037,5,108,0,0,1037,1058,3,184,92,0,1038,
+		1039,5,25,0,0,1039,1040,5,134,0,0,1040,1041,5,135,0,0,1041,1042,5,41,0,
+		0,1042,1044,3,194,97,0,1043,1045,3,194,97,0,1044,1043,1,0,0,0,1045,1046,
+		1,0,0,0,1046,1044,1,0,0,0,1046,1047,1,0,0,0,1047,1058,1,0,0,0,1048,1049,
+		7,8,0,0,1049,1051,3,190,95,0,1050,1052,7,9,0,0,1051,1050,1,0,0,0,1051,
+		1052,1,0,0,0,1052,1058,1,0,0,0,1053,1055,3,190,95,0,1054,1056,3,174,87,
+		0,1055,1054,1,0,0,0,1055,1056,1,0,0,0,1056,1058,1,0,0,0,1057,1009,1,0,
+		0,0,1057,1020,1,0,0,0,1057,1027,1,0,0,0,1057,1034,1,0,0,0,1057,1036,1,
+		0,0,0,1057,1038,1,0,0,0,1057,1048,1,0,0,0,1057,1053,1,0,0,0,1058,171,1,
+		0,0,0,1059,1060,5,139,0,0,1060,1061,3,176,88,0,1061,1062,5,13,0,0,1062,
+		1063,3,176,88,0,1063,1067,1,0,0,0,1064,1065,5,25,0,0,1065,1067,3,176,88,
+		0,1066,1059,1,0,0,0,1066,1064,1,0,0,0,1067,173,1,0,0,0,1068,1069,5,140,
+		0,0,1069,1077,3,192,96,0,1070,1071,5,25,0,0,1071,1072,7,10,0,0,1072,1077,
+		3,176,88,0,1073,1077,5,142,0,0,1074,1077,5,71,0,0,1075,1077,5,138,0,0,
+		1076,1068,1,0,0,0,1076,1070,1,0,0,0,1076,1073,1,0,0,0,1076,1074,1,0,0,
+		0,1076,1075,1,0,0,0,1077,175,1,0,0,0,1078,1083,3,178,89,0,1079,1080,7,
+		11,0,0,1080,1082,3,178,89,0,1081,1079,1,0,0,0,1082,1085,1,0,0,0,1083,1081,
+		1,0,0,0,1083,1084,1,0,0,0,1084,177,1,0,0,0,1085,1083,1,0,0,0,1086,1091,
+		3,180,90,0,1087,1088,7,12,0,0,1088,1090,3,180,90,0,1089,1087,1,0,0,0,1090,
+		1093,1,0,0,0,1091,1089,1,0,0,0,1091,1092,1,0,0,0,1092,179,1,0,0,0,1093,
+		1091,1,0,0,0,1094,1096,5,150,0,0,1095,1094,1,0,0,0,1095,1096,1,0,0,0,1096,
+		1104,1,0,0,0,1097,1098,5,143,0,0,1098,1105,3,182,91,0,1099,1100,5,159,
+		0,0,1100,1101,5,153,0,0,1101,1102,5,41,0,0,1102,1105,3,182,91,0,1103,1105,
+		3,182,91,0,1104,1097,1,0,0,0,1104,1099,1,0,0,0,1104,1103,1,0,0,0,1105,
+		181,1,0,0,0,1106,1107,5,154,0,0,1107,1108,3,176,88,0,1108,1109,5,155,0,
+		0,1109,1127,1,0,0,0,1110,1117,5,159,0,0,1111,1118,5,153,0,0,1112,1114,
+		3,196,98,0,1113,1112,1,0,0,0,1114,1115,1,0,0,0,1115,1113,1,0,0,0,1115,
+		1116,1,0,0,0,1116,1118,1,0,0,0,1117,1111,1,0,0,0,1117,1113,1,0,0,0,1117,
+		1118,1,0,0,0,1118,1127,1,0,0,0,1119,1123,3,198,99,0,1120,1122,3,196,98,
+		0,1121,1120,1,0,0,0,1122,1125,1,0,0,0,1123,1121,1,0,0,0,1123,1124,1,0,
+		0,0,1124,1127,1,0,0,0,1125,1123,1,0,0,0,1126,1106,1,0,0,0,1126,1110,1,
+		0,0,0,1126,1119,1,0,0,0,1127,183,1,0,0,0,1128,1129,5,156,0,0,1129,1130,
+		3,188,94,0,1130,1131,5,150,0,0,1131,1132,3,188,94,0,1132,1133,5,157,0,
+		0,1133,185,1,0,0,0,1134,1135,5,156,0,0,1135,1140,3,188,94,0,1136,1137,
+		5,146,0,0,1137,1139,3,188,94,0,1138,1136,1,0,0,0,1139,1142,1,0,0,0,1140,
+		1138,1,0,0,0,1140,1141,1,0,0,0,1141,1143,1,0,0,0,1142,1140,1,0,0,0,1143,
+		1144,5,157,0,0,1144,187,1,0,0,0,1145,1147,5,151,0,0,1146,1145,1,0,0,0,
+		1146,1147,1,0,0,0,1147,1148,1,0,0,0,1148,1152,3,194,97,0,1149,1152,5,149,
+		0,0,1150,1152,5,150,0,0,1151,1146,1,0,0,0,1151,1149,1,0,0,0,1151,1150,
+		1,0,0,0,1152,189,1,0,0,0,1153,1155,3,196,98,0,1154,1153,1,0,0,0,1155,1156,
+		1,0,0,0,1156,1154,1,0,0,0,1156,1157,1,0,0,0,1157,191,1,0,0,0,1158,1162,
+		3,194,97,0,1159,1161,3,196,98,0,1160,1159,1,0,0,0,1161,1164,1,0,0,0,1162,
+		1160,1,0,0,0,1162,1163,1,0,0,0,1163,193,1,0,0,0,1164,1162,1,0,0,0,1165,
+		1171,5,160,0,0,1166,1171,5,159,0,0,1167,1171,3,210,105,0,1168,1171,3,208,
+		104,0,1169,1171,3,206,103,0,1170,1165,1,0,0,0,1170,1166,1,0,0,0,1170,1167,
+		1,0,0,0,1170,1168,1,0,0,0,1170,1169,1,0,0,0,1171,195,1,0,0,0,1172,1176,
+		5,160,0,0,1173,1176,5,159,0,0,1174,1176,3,210,105,0,1175,1172,1,0,0,0,
+		1175,1173,1,0,0,0,1175,1174,1,0,0,0,1176,197,1,0,0,0,1177,1180,5,160,0,
+		0,1178,1180,3,210,105,0,1179,1177,1,0,0,0,1179,1178,1,0,0,0,1180,199,1,
+		0,0,0,1181,1188,5,160,0,0,1182,1188,5,159,0,0,1183,1188,3,210,105,0,1184,
+		1188,3,208,104,0,1185,1188,5,31,0,0,1186,1188,5,32,0,0,1187,1181,1,0,0,
+		0,1187,1182,1,0,0,0,1187,1183,1,0,0,0,1187,1184,1,0,0,0,1187,1185,1,0,
+		0,0,1187,1186,1,0,0,0,1188,201,1,0,0,0,1189,1194,5,160,0,0,1190,1194,5,
+		159,0,0,1191,1194,3,210,105,0,1192,1194,3,208,104,0,1193,1189,1,0,0,0,
+		1193,1190,1,0,0,0,1193,1191,1,0,0,0,1193,1192,1,0,0,0,1194,203,1,0,0,0,
+		1195,1220,5,160,0,0,1196,1220,5,159,0,0,1197,1220,3,210,105,0,1198,1220,
+		5,140,0,0,1199,1220,5,25,0,0,1200,1220,5,18,0,0,1201,1220,5,41,0,0,1202,
+		1220,5,39,0,0,1203,1220,5,42,0,0,1204,1220,5,40,0,0,1205,1220,5,70,0,0,
+		1206,1220,5,139,0,0,1207,1220,5,11,0,0,1208,1220,5,21,0,0,1209,1220,5,
+		23,0,0,1210,1220,5,71,0,0,1211,1220,5,138,0,0,1212,1220,5,107,0,0,1213,
+		1220,5,142,0,0,1214,1220,5,20,0,0,1215,1220,5,101,0,0,1216,1220,5,121,
+		0,0,1217,1220,5,136,0,0,1218,1220,5,137,0,0,1219,1195,1,0,0,0,1219,1196,
+		1,0,0,0,1219,1197,1,0,0,0,1219,1198,1,0,0,0,1219,1199,1,0,0,0,1219,1200,
+		1,0,0,0,1219,1201,1,0,0,0,1219,1202,1,0,0,0,1219,1203,1,0,0,0,1219,1204,
+		1,0,0,0,1219,1205,1,0,0,0,1219,1206,1,0,0,0,1219,1207,1,0,0,0,1219,1208,
+		1,0,0,0,1219,1209,1,0,0,0,1219,1210,1,0,0,0,1219,1211,1,0,0,0,1219,1212,
+		1,0,0,0,1219,1213,1,0,0,0,1219,1214,1,0,0,0,1219,1215,1,0,0,0,1219,1216,
+		1,0,0,0,1219,1217,1,0,0,0,1219,1218,1,0,0,0,1220,205,1,0,0,0,1221,1222,
+		7,13,0,0,1222,207,1,0,0,0,1223,1224,7,14,0,0,1224,209,1,0,0,0,1225,1226,
+		7,15,0,0,1226,211,1,0,0,0,130,220,232,240,250,257,268,274,282,292,299,
+		303,307,317,326,345,351,354,357,360,369,372,381,384,387,390,403,406,409,
+		412,439,443,450,456,458,461,468,474,481,484,490,506,520,529,537,542,552,
+		557,559,564,567,573,596,599,611,614,622,630,634,640,655,661,677,683,691,
+		697,707,714,725,735,739,742,747,757,773,785,791,799,807,815,824,835,845,
+		851,861,871,876,888,897,903,909,915,928,937,960,974,988,994,996,999,1006,
+		1009,1014,1020,1027,1032,1046,1051,1055,1057,1066,1076,1083,1091,1095,
+		1104,1115,1117,1123,1126,1140,1146,1151,1156,1162,1170,1175,1179,1187,
+		1193,1219
 	};
 
 	public static readonly ATN _ATN =
