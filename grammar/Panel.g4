@@ -149,7 +149,7 @@ operand : LPAREN sum RPAREN | NUMBER ( PERCENT | plainWord+ )? | ratingWord plai
 
 pair     : LBRACKET terminal MINUS terminal RBRACKET ;
 list     : LBRACKET terminal ( COMMA terminal )* RBRACKET ;
-terminal : STAR? name | PLUS | MINUS ;
+terminal : STAR? name | STAR | PLUS | MINUS ;
 
 phrase      : plainWord+ ;
 label       : name plainWord* ;

@@ -17,8 +17,10 @@ internal static class Soundness
         nets.Should().HaveSameCount(network.Nets);
 
         network.Elements.SelectMany(e => new[] { e.A, e.B }).Should().BeSubsetOf(nets);
-        network.Elements.Should().OnlyContain(e => e.A != e.B);
-        foreach (var guard in network.Elements.SelectMany(e => new[] { e.Closed, e.Leaks }).OfType<Expression>())
+        network.Elements.Should().NotContain(e => e.A == e.B);
+        foreach (
+            var guard in network.Elements.SelectMany(e => new[] { e.Closed, e.Leaks }).OfType<Expression>()
+        )
             CheckGuard(guard, variables);
         foreach (var variable in network.Variables)
             CheckVariable(variable, nets, variables, elements);
@@ -79,7 +81,8 @@ internal static class Soundness
     private static void CheckGuard(Expression guard, Dictionary<string, Variable> variables)
     {
         foreach (var term in Terms(guard))
-            term.Should().Match<Expression>(t => t is Constant || t is VariableIs && Says((VariableIs)t, variables));
+            term.Should()
+                .Match<Expression>(t => t is Constant || t is VariableIs && Says((VariableIs)t, variables));
     }
 
     private static void CheckTerms(
@@ -95,7 +98,10 @@ internal static class Soundness
                 {
                     Constant => true,
                     VariableIs v => Says(v, variables),
-                    Energised e => nets.Contains(e.A) && nets.Contains(e.B) && e.Low >= 0 && !(e.High <= e.Low),
+                    Energised e => nets.Contains(e.A)
+                        && nets.Contains(e.B)
+                        && e.Low >= 0
+                        && !(e.High <= e.Low),
                     Fed f => nets.IsSupersetOf([f.A, f.B, f.C]),
                     Joined j => nets.Contains(j.A) && nets.Contains(j.B),
                     Carries c => elements.Contains(c.Element),

@@ -134,5 +134,7 @@ public class StandardKindsTests
 
     [Fact]
     public void EveryKindIsTried() =>
-        KindLibrary.Standard.Names.Should().OnlyContain(n => Lines.Any(l => l.StartsWith(n + " ", StringComparison.Ordinal)));
+        KindLibrary
+            .Standard.Names.Should()
+            .OnlyContain(n => Lines.Any(l => l.StartsWith(n + " ", StringComparison.Ordinal)));
 }

@@ -15,7 +15,10 @@ internal sealed class Arithmetic(RatingBook ratings, KindFindings findings)
         {
             NumberSyntax n => n.Unit is null ? n.Value : BaseUnits.Convert(n.Value, n.Unit),
             RatingNameSyntax name => Named(name),
-            SumSyntax sum => sum.Rest.Aggregate(Of(sum.First), (t, o) => o.Inverse ? t - Of(o.Value) : t + Of(o.Value)),
+            SumSyntax sum => sum.Rest.Aggregate(
+                Of(sum.First),
+                (t, o) => o.Inverse ? t - Of(o.Value) : t + Of(o.Value)
+            ),
             ProductSyntax product => product.Rest.Aggregate(
                 Of(product.First),
                 (t, o) => o.Inverse ? t / Of(o.Value) : t * Of(o.Value)
@@ -59,7 +62,9 @@ internal sealed class Arithmetic(RatingBook ratings, KindFindings findings)
             return ratings[name.Name]?.Value;
         var plain = Plain(name.Name);
         if (plain != name.Name && IsKnown(plain))
-            return name.Name.StartsWith(Second, StringComparison.Ordinal) ? ratings[plain]?.Second : ratings[plain]?.Value;
+            return name.Name.StartsWith(Second, StringComparison.Ordinal)
+                ? ratings[plain]?.Second
+                : ratings[plain]?.Value;
         findings.Unknown(name.Span, "rating", name.Name, ratings.Forms.Names);
         return null;
     }

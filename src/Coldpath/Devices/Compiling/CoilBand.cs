@@ -21,13 +21,7 @@ internal static class CoilBand
     /// <summary>The armature's moves: certain where it must, optional where it only may.</summary>
     public static IReadOnlyList<Move> Moves(string a, string b, double? rated, bool direct) =>
         [
-            new(
-                Armature.Out,
-                Armature.In,
-                Mover.Settle,
-                MustPull(a, b, rated),
-                MayPull(a, b, rated)
-            ),
+            new(Armature.Out, Armature.In, Mover.Settle, MustPull(a, b, rated), MayPull(a, b, rated)),
             new(
                 Armature.In,
                 Armature.Out,

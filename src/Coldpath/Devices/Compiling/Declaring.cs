@@ -9,7 +9,10 @@ internal sealed class Declaring(KindContext context)
     private static readonly string[] ArmatureValues = [Armature.Out, Armature.In];
     private static readonly string[] FailureValues = [FailureVariable.No, FailureVariable.Yes];
 
-    public static readonly IReadOnlyDictionary<string, VariableKind> Sorts = new Dictionary<string, VariableKind>
+    public static readonly IReadOnlyDictionary<string, VariableKind> Sorts = new Dictionary<
+        string,
+        VariableKind
+    >
     {
         ["process"] = VariableKind.Process,
         ["condition"] = VariableKind.Condition,
@@ -42,9 +45,7 @@ internal sealed class Declaring(KindContext context)
         };
 
     private VariableKind SortOf(VariableSyntax variable) =>
-        variable.Sort is { } sort
-            ? context.Word(sort, "sort of variable", Sorts)
-            : VariableKind.Position;
+        variable.Sort is { } sort ? context.Word(sort, "sort of variable", Sorts) : VariableKind.Position;
 
     private void DeclareElement(ElementSyntax element, PlacedLine placed)
     {

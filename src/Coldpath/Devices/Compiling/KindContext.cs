@@ -6,7 +6,13 @@ namespace Coldpath.Devices.Compiling;
 /// <summary>What the builders of one blueprint share.</summary>
 internal sealed class KindContext
 {
-    public KindContext(string tag, RatingBook ratings, PanelFacts facts, KindFindings findings, RatingFindings ofRatings)
+    public KindContext(
+        string tag,
+        RatingBook ratings,
+        PanelFacts facts,
+        KindFindings findings,
+        RatingFindings ofRatings
+    )
     {
         Tag = tag;
         Ratings = ratings;
@@ -42,7 +48,9 @@ internal sealed class KindContext
     /// </summary>
     public bool Holds(bool named, string property) =>
         named
-        && (Ratings.Has(property) || (Ratings.Forms.Find(property) is null && !Ratings.Forms.IsFlag(property)));
+        && (
+            Ratings.Has(property) || (Ratings.Forms.Find(property) is null && !Ratings.Forms.IsFlag(property))
+        );
 
     /// <summary>The one variable of a name, in a pole the pole's own; null and a finding when there is none.</summary>
     public string? Variable(WordSyntax name, Pole? pole)

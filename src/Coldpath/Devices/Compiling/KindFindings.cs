@@ -12,7 +12,13 @@ internal sealed class KindFindings(string kind, string tag)
     public bool Any => findings.Count > 0;
 
     public void Unknown(Span at, string what, string name, IEnumerable<string> known) =>
-        Add("K001", "unknown-name-in-kind", at, $"'{name}' is no {what} of kind {kind}", SpellChecker.Hint(name, known));
+        Add(
+            "K001",
+            "unknown-name-in-kind",
+            at,
+            $"'{name}' is no {what} of kind {kind}",
+            SpellChecker.Hint(name, known)
+        );
 
     public void UnknownWord(Span at, string what, string word, IReadOnlyList<string> known) =>
         Add(
@@ -24,7 +30,13 @@ internal sealed class KindFindings(string kind, string tag)
         );
 
     public void Twice(Span at, string name) =>
-        Add("K003", "declared-twice-in-kind", at, $"kind {kind} declares '{name}' twice", "give it another name");
+        Add(
+            "K003",
+            "declared-twice-in-kind",
+            at,
+            $"kind {kind} declares '{name}' twice",
+            "give it another name"
+        );
 
     public void SayAnyOrNo(Span at, string name) =>
         Add(
@@ -78,7 +90,13 @@ internal sealed class KindFindings(string kind, string tag)
         Add("K010", "circular-kind", at, $"{what} goes round in a circle", null);
 
     public void NoNumber(Span at, string what) =>
-        Add("K011", "no-number-in-kind", at, $"{what} has no value here", $"give {tag} the rating, or the kind a default");
+        Add(
+            "K011",
+            "no-number-in-kind",
+            at,
+            $"{what} has no value here",
+            $"give {tag} the rating, or the kind a default"
+        );
 
     public void NoMoves(Span at) =>
         Add("K012", "move-without-variable", at, "a move needs a variable above it", null);

@@ -5,7 +5,12 @@ namespace Coldpath.Devices.Compiling;
 
 /// <summary>A variable or failure before its moves are known.</summary>
 /// <param name="Local">Its name in the blueprint: with the pole's number where each pole has one.</param>
-internal sealed record NamedVariable(string Local, Pole? Pole, VariableKind Kind, IReadOnlyList<string> Values);
+internal sealed record NamedVariable(
+    string Local,
+    Pole? Pole,
+    VariableKind Kind,
+    IReadOnlyList<string> Values
+);
 
 /// <summary>An element before its guard is known.</summary>
 internal sealed record NamedElement(string Id, Pole? Pole, ElementSyntax Line, string A, string B);

@@ -62,7 +62,8 @@ internal sealed class Nets(KindFindings findings)
     }
 
     /// <summary>Pairs of a <c>for each pole</c> may name inner nets that are declared outside it.</summary>
-    private static bool IsNamedBy(Pole pole, string net) => pole.Ends.A.Text == net || pole.Ends.B.Text == net;
+    private static bool IsNamedBy(Pole pole, string net) =>
+        pole.Ends.A.Text == net || pole.Ends.B.Text == net;
 
     private string OfPole(WordSyntax side, Pole? pole)
     {

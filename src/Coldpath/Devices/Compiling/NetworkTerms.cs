@@ -19,7 +19,8 @@ internal sealed class NetworkTerms(
             EnergisedSyntax energised => Energised(energised, pole),
             PullSyntax pull => Pull(pull, pole),
             FedSyntax fed => Fed(fed, pole),
-            SingleSyntax single when Three(single.Terminals, pole) is [var a, var b, var c] => new SinglePhased(a, b, c),
+            SingleSyntax single when Three(single.Terminals, pole) is [var a, var b, var c] =>
+                new SinglePhased(a, b, c),
             JoinedSyntax joined => Joined(joined, pole),
             CarriesSyntax carries => Carries(carries, pole),
             _ => Misplaced(syntax),
@@ -27,7 +28,12 @@ internal sealed class NetworkTerms(
 
     private Expression Misplaced(ConditionSyntax syntax)
     {
-        findings.UnknownWord(syntax.Span, "condition that can stand here", syntax.Span.Text, ["energised", "fed", "joined"]);
+        findings.UnknownWord(
+            syntax.Span,
+            "condition that can stand here",
+            syntax.Span.Text,
+            ["energised", "fed", "joined"]
+        );
         return Expression.False;
     }
 
@@ -37,7 +43,10 @@ internal sealed class NetworkTerms(
         var grade = term.Loosely ? Grade.Loose : Grade.Solid;
         if (term.At is { } at)
             return new Energised(a, b, grade, 0.85 * arithmetic.Of(at) ?? 0, 1.10 * arithmetic.Of(at));
-        var (low, high) = (term.Low is null ? null : arithmetic.Of(term.Low), term.High is null ? null : arithmetic.Of(term.High));
+        var (low, high) = (
+            term.Low is null ? null : arithmetic.Of(term.Low),
+            term.High is null ? null : arithmetic.Of(term.High)
+        );
         return new Energised(a, b, grade, low ?? 0, high);
     }
 

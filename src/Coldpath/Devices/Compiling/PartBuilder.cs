@@ -46,7 +46,8 @@ internal sealed class PartBuilder(KindContext context)
             case FamilySyntax family:
                 families.Add(Family(family));
                 break;
-            case ElementSyntax element when placed.Pole is null && context.Elements.TryGetValue(placed, out var named):
+            case ElementSyntax element
+                when placed.Pole is null && context.Elements.TryGetValue(placed, out var named):
                 AddPart(element, named);
                 break;
         }
@@ -58,18 +59,25 @@ internal sealed class PartBuilder(KindContext context)
 
     private List<string>? Poles(Func<PairSyntax, WordSyntax> end)
     {
-        var ends = context.Unfolding.Poles.Select(p => context.Nets.Of(end(p.Ends), null)).Where(Nets.IsTerminal).ToList();
+        var ends = context
+            .Unfolding.Poles.Select(p => context.Nets.Of(end(p.Ends), null))
+            .Where(Nets.IsTerminal)
+            .ToList();
         return ends.Count == 0 ? null : ends;
     }
 
     private IEnumerable<string> BarsOf(BarSyntax bar) =>
-        bar.Terminals.Take(context.Unfolding.Count(bar.First, bar.Terminals.Count))
+        bar
+            .Terminals.Take(context.Unfolding.Count(bar.First, bar.Terminals.Count))
             .Select(t => Nets.IsAny(t) ? Nets.Any : context.Nets.Of(t.Names[0], null));
 
     private void SetSide(SideSyntax side)
     {
         var count = context.Unfolding.Count(side.First, side.Terminals.Names.Count);
-        IReadOnlyList<string> terminals = [.. side.Terminals.Names.Take(count).Select(t => context.Nets.Of(t, null))];
+        IReadOnlyList<string> terminals =
+        [
+            .. side.Terminals.Names.Take(count).Select(t => context.Nets.Of(t, null)),
+        ];
         if (side.IsLoadSide)
             load = terminals;
         else
@@ -86,7 +94,11 @@ internal sealed class PartBuilder(KindContext context)
         if (at < 0)
             parts.Add(new Part(name, [named.A], [named.B], element.Through));
         else
-            parts[at] = parts[at] with { Left = [.. parts[at].Left, named.A], Right = [.. parts[at].Right, named.B] };
+            parts[at] = parts[at] with
+            {
+                Left = [.. parts[at].Left, named.A],
+                Right = [.. parts[at].Right, named.B],
+            };
     }
 
     private ContactFamily Family(FamilySyntax family) =>

@@ -45,7 +45,9 @@ internal static class PositionValues
             return off;
         if (context.Ratings[RestRating]?.Text is { } declared && positions.Contains(declared))
             return declared;
-        context.Assumed.Add($"{context.Tag} is taken to rest at {positions[0]}: no position is OFF, STOP or 0");
+        context.Assumed.Add(
+            $"{context.Tag} is taken to rest at {positions[0]}: no position is OFF, STOP or 0"
+        );
         return positions[0];
     }
 
@@ -56,5 +58,6 @@ internal static class PositionValues
             .Range(0, Math.Max(0, positions.Count - 1))
             .SelectMany(i => new[] { (positions[i], positions[i + 1]), (positions[i + 1], positions[i]) });
 
-    private static Move Always(string from, string to, Mover by) => new(from, to, by, Expression.True, Expression.False);
+    private static Move Always(string from, string to, Mover by) =>
+        new(from, to, by, Expression.True, Expression.False);
 }

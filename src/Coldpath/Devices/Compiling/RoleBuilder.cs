@@ -23,7 +23,11 @@ internal sealed class RoleBuilder(KindContext context)
 
     private static readonly Dictionary<string, string> ConstraintSorts = Same("mechanical", "key", "mirror");
     private static readonly Dictionary<string, string> PairSorts = Same("reversing", "speed", "change-over");
-    private static readonly Dictionary<string, string> Hazards = Same("overload", "phase loss", "earth fault");
+    private static readonly Dictionary<string, string> Hazards = Same(
+        "overload",
+        "phase loss",
+        "earth fault"
+    );
 
     private readonly List<Protection> protects = [];
     private readonly List<ShortOpening> openings = [];
@@ -57,10 +61,15 @@ internal sealed class RoleBuilder(KindContext context)
                 AddConstraint(line);
                 break;
             case DevicePairSyntax line:
-                links.Add(new LinkRule(context.Word(line.Sort, "sort of pair", PairSorts), Devices(line.Of), null));
+                links.Add(
+                    new LinkRule(context.Word(line.Sort, "sort of pair", PairSorts), Devices(line.Of), null)
+                );
                 break;
             case KindStateSyntax line:
-                AddState(string.Join(' ', line.Name), context.Conditions.Of(line.When, placed.Pole, ConditionUse.State));
+                AddState(
+                    string.Join(' ', line.Name),
+                    context.Conditions.Of(line.When, placed.Pole, ConditionUse.State)
+                );
                 break;
             case PositionsSyntax line:
                 foreach (var position in PositionValues.Positions(line, context))
@@ -110,7 +119,12 @@ internal sealed class RoleBuilder(KindContext context)
     {
         var against = string.Join(' ', line.Against);
         if (!Hazards.ContainsKey(against))
-            context.Findings.UnknownWord(line.Against[0].Span, "thing to protect against", against, [.. Hazards.Keys]);
+            context.Findings.UnknownWord(
+                line.Against[0].Span,
+                "thing to protect against",
+                against,
+                [.. Hazards.Keys]
+            );
         if (context.Variable(line.By, null) is { } variable)
             protects.Add(new Protection(against, Through(line.Through), variable));
     }
@@ -119,7 +133,8 @@ internal sealed class RoleBuilder(KindContext context)
     private IReadOnlyList<string> Through(IReadOnlyList<WordSyntax> words)
     {
         var name = string.Join(' ', words);
-        return context.Names.Elements(name).Count == 0
+        return
+            context.Names.Elements(name).Count == 0
             && context.Ratings.Forms.Find(name) is { Form: PlainFormSyntax { Form: PlainForm.Devices } }
             ? [.. Devices(words).Select(t => $"@{t}")]
             : context.ElementIds(words, null);
@@ -131,10 +146,20 @@ internal sealed class RoleBuilder(KindContext context)
             return;
         var values = context.Names.Variables(line.Variable.Text)[0].Values;
         if (!values.Contains(line.Becomes.Text))
-            context.Findings.UnknownWord(line.Becomes.Span, $"value of {line.Variable}", line.Becomes.Text, values);
+            context.Findings.UnknownWord(
+                line.Becomes.Span,
+                $"value of {line.Variable}",
+                line.Becomes.Text,
+                values
+            );
         var amperes = line.Breaks is null ? null : context.Arithmetic.Of(line.Breaks);
         openings.Add(
-            new ShortOpening(variable, line.Becomes.Text, context.ElementIds(line.Through, pole), amperes / 1000)
+            new ShortOpening(
+                variable,
+                line.Becomes.Text,
+                context.ElementIds(line.Through, pole),
+                amperes / 1000
+            )
         );
     }
 
@@ -157,7 +182,12 @@ internal sealed class RoleBuilder(KindContext context)
     {
         var name = string.Join(' ', words);
         if (context.Ratings.Forms.Find(name) is not { Form: PlainFormSyntax { Form: PlainForm.Devices } })
-            context.Findings.Unknown(words[0].Span, "rating that names devices", name, context.Ratings.Forms.Names);
+            context.Findings.Unknown(
+                words[0].Span,
+                "rating that names devices",
+                name,
+                context.Ratings.Forms.Names
+            );
         return context.Ratings[name]?.Words ?? [];
     }
 

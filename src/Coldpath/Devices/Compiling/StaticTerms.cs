@@ -6,7 +6,12 @@ using Coldpath.Wiring;
 namespace Coldpath.Devices.Compiling;
 
 /// <summary>Terms that are decided by the ratings of the device.</summary>
-internal sealed class StaticTerms(RatingBook ratings, PanelFacts facts, Arithmetic arithmetic, KindFindings findings)
+internal sealed class StaticTerms(
+    RatingBook ratings,
+    PanelFacts facts,
+    Arithmetic arithmetic,
+    KindFindings findings
+)
 {
     private const string PoleNumber = "pole";
     private const string RuleSet = "rules";
@@ -68,7 +73,9 @@ internal sealed class StaticTerms(RatingBook ratings, PanelFacts facts, Arithmet
         {
             null => Expression.False,
             { Words: [var word] } => Decided(word == value),
-            { Unit: { } unit } when value is "DC" or "AC" => Decided(Arithmetic.IsDirect(unit) == (value == "DC")),
+            { Unit: { } unit } when value is "DC" or "AC" => Decided(
+                Arithmetic.IsDirect(unit) == (value == "DC")
+            ),
             { Value: { } number } => Numbers(number, value),
             _ => Decided(rating.Text == value),
         };

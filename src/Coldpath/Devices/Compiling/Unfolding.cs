@@ -42,7 +42,9 @@ internal sealed class Unfolding(
         switch (line)
         {
             case IfSyntax choice:
-                placed.AddRange(Of(conditions.IsSaid(choice.Condition, pole) ? choice.Then : choice.Else, pole));
+                placed.AddRange(
+                    Of(conditions.IsSaid(choice.Condition, pole) ? choice.Then : choice.Else, pole)
+                );
                 break;
             case ForEachPoleSyntax each:
                 UnfoldPoles(each, placed);

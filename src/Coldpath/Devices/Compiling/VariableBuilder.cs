@@ -84,7 +84,12 @@ internal sealed class VariableBuilder(KindContext context)
     {
         if (named.Values.Count == 0)
         {
-            context.Findings.Unknown(line.Span, "list of positions", string.Join(' ', line.Of), context.Ratings.Forms.Names);
+            context.Findings.Unknown(
+                line.Span,
+                "list of positions",
+                string.Join(' ', line.Of),
+                context.Ratings.Forms.Names
+            );
             return;
         }
         current = variables.Count;
@@ -126,7 +131,9 @@ internal sealed class VariableBuilder(KindContext context)
     private void AddFailure(FailureSyntax line, NamedVariable named)
     {
         var when = context.Conditions.Of(line.When, named.Pole, ConditionUse.Move);
-        variables.Add(FailureVariable.Of(named.Local, context.Word(line.Class, "class of failure", Classes), when));
+        variables.Add(
+            FailureVariable.Of(named.Local, context.Word(line.Class, "class of failure", Classes), when)
+        );
     }
 
     private void AddMove(MoveSyntax line, Pole? pole)

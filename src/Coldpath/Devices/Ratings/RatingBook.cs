@@ -32,7 +32,13 @@ internal sealed class RatingBook
     )
     {
         var book = new RatingBook(forms, device.Span);
-        foreach (var (name, (value, at)) in new RatingReader(forms, new AtomRow(device.Ratings), findings).ReadAll())
+        foreach (
+            var (name, (value, at)) in new RatingReader(
+                forms,
+                new AtomRow(device.Ratings),
+                findings
+            ).ReadAll()
+        )
         {
             book.values.Add(name, value);
             book.places.Add(name, at);
@@ -94,7 +100,12 @@ internal sealed class RatingBook
                 facts.Direct ? "V DC" : "V"
             ),
             "phases" when facts.Phases is { } phases => new Rating(name, Printed(phases, ""), phases),
-            "frequency" when facts.Frequency is { } hertz => new Rating(name, Printed(hertz, "Hz"), hertz, Unit: "Hz"),
+            "frequency" when facts.Frequency is { } hertz => new Rating(
+                name,
+                Printed(hertz, "Hz"),
+                hertz,
+                Unit: "Hz"
+            ),
             "earthing" when facts.Earthing is { } earthing => new Rating(name, earthing, Words: [earthing]),
             "current" => new Rating(name, facts.Direct ? "dc" : "ac", Words: [facts.Direct ? "dc" : "ac"]),
             _ => null,
