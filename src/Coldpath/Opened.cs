@@ -1,5 +1,6 @@
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Sequence;
+using Coldpath.Devices;
 using Coldpath.Findings;
 using Coldpath.Inspection;
 using Coldpath.Notation;
@@ -27,7 +28,7 @@ internal sealed class Opened
 
     public static Opened From(SourceText source, CancellationToken stop)
     {
-        var bound = PanelBinder.Bind(PanelParser.Parse(source));
+        var bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
         if (bound.Netlist is not { } netlist)
             return new(source, bound, null);
         var behaviour = new Behaviour(netlist, new DiagramTable(cancellation: stop));

@@ -83,14 +83,14 @@ public static class Workbench
         var parsed = PanelParser.Parse(source);
         if (parsed.Findings.Count > 0)
             return new(null, parsed.Findings);
-        var numbers = PanelBinder.Bind(parsed).Panel.AllocatedContacts;
+        var numbers = PanelBinder.Bind(parsed, KindLibrary.Standard).Panel.AllocatedContacts;
         return PanelFormatter.Format(parsed.Panel, source, numbers);
     }
 
     /// <summary>The flattened panel as JSON.</summary>
     public static Answered<string> Netlist(SourceText source)
     {
-        var bound = PanelBinder.Bind(PanelParser.Parse(source));
+        var bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
         return bound.Netlist is { } netlist
             ? NetlistJson.ToText(netlist, indented: true) + "\n"
             : new(null, bound.Findings);
