@@ -29,7 +29,7 @@ internal static class Bound
     public static BoundResult Any(string lines) => Whole(Header + lines);
 
     public static BoundResult Whole(string text) =>
-        new Binder(PanelParser.Parse(new SourceText("test.panel", text)), HandMade.Make).Bind();
+        new Binder(PanelParser.Parse(new SourceText("test.panel", text)), [], HandMade.Make).Bind();
 
     /// <summary>The net of a point.</summary>
     public static string NetOf(this Netlist netlist, string point) =>

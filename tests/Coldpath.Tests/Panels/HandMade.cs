@@ -1,7 +1,7 @@
 using Coldpath.Devices;
 using Coldpath.Findings;
 using Coldpath.Notation.Syntax;
-using Coldpath.Panels;
+using Coldpath.Panels.Binding;
 using Coldpath.Wiring;
 
 namespace Coldpath.Tests.Panels;
@@ -13,10 +13,6 @@ internal static class HandMade
     {
         var common = CommonRatings.Split(declaration.Atoms);
         var blueprint = Of(declaration, common.Rest);
-        var known =
-            common.FromDrawing ? Knowledge.FromDrawing
-            : common.Seen ? Knowledge.Seen
-            : Knowledge.Described;
         Finding[] findings = blueprint is not null
             ? []
             :
@@ -30,7 +26,7 @@ internal static class HandMade
                     Location = declaration.Span,
                 },
             ];
-        return new(blueprint, common.Place?.Text, common.Standby, known, findings);
+        return new(blueprint, common, findings);
     }
 
     private static Blueprint? Of(DeclarationSyntax declaration, IReadOnlyList<AtomSyntax> ratings)

@@ -22,10 +22,11 @@ internal sealed class Binder
     private readonly Naming naming;
     private readonly Points points;
 
-    public Binder(ParseResult parsed, MakeDevice make)
+    public Binder(ParseResult parsed, IReadOnlyList<Finding> ofKinds, MakeDevice make)
     {
         syntax = parsed.Panel;
         findings.Add(parsed.Findings);
+        findings.Add(ofKinds);
         header = Header.Bind(syntax, findings);
         nodes = Nodes.Of(syntax);
         devices = new DeviceBinding(syntax, header, make, findings);

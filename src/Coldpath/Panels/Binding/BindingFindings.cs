@@ -7,6 +7,7 @@ internal sealed class BindingFindings
 {
     private const int Limit = 1000;
     private readonly List<Finding> found = [];
+    private readonly HashSet<(string, string, Span)> said = [];
 
     /// <summary>Nothing that was said keeps the panel from being used.</summary>
     public bool AreHarmless => found.TrueForAll(f => f.Severity < Severity.Defect);
@@ -15,9 +16,18 @@ internal sealed class BindingFindings
     public IReadOnlyList<Finding> InOrder =>
         [.. found.OrderBy(f => f.Location.Start).ThenBy(f => f.Code, StringComparer.Ordinal).Take(Limit)];
 
-    public void Add(Finding finding) => found.Add(finding);
+    /// <summary>What is said again of the same place is said once.</summary>
+    public void Add(Finding finding)
+    {
+        if (said.Add((finding.Code, finding.Message, finding.Location)))
+            found.Add(finding);
+    }
 
-    public void Add(IEnumerable<Finding> findings) => found.AddRange(findings);
+    public void Add(IEnumerable<Finding> findings)
+    {
+        foreach (var finding in findings)
+            Add(finding);
+    }
 }
 
 /// <summary>One sort of binding finding.</summary>
@@ -36,6 +46,8 @@ internal sealed record Complaint(string Code, string Name)
     public static readonly Complaint ContactConflict = new("P011", "contact-conflict");
     public static readonly Complaint UnknownState = new("P012", "unknown-state");
     public static readonly Complaint UnfitIntent = new("P013", "unfit-intent");
+    public static readonly Complaint UnknownKind = new("P015", "unknown-kind");
+    public static readonly Complaint UnfitMention = new("P016", "unfit-mention");
     public static readonly Complaint NeutralMisplaced = new("P014", "neutral-misplaced");
 
     public Finding At(Span span, string message, string? device = null, string? remedy = null) =>

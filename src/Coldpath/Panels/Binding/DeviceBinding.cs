@@ -19,6 +19,10 @@ internal sealed class DeviceBinding
             made.TryAdd(tag.Text, device);
             findings.Add(device.Findings);
         }
+        var mentions = new MentionBinding(Roster, panel.BrokenWords, findings);
+        foreach (var declaration in panel.Statements.OfType<DeclarationSyntax>())
+            if (made[declaration.Tags[0].Text].Blueprint is { } blueprint)
+                mentions.Check(declaration, blueprint);
     }
 
     public Roster Roster { get; } = new();
@@ -39,11 +43,16 @@ internal sealed class DeviceBinding
             {
                 Tag = device.Tag,
                 Blueprint = said.Blueprint!,
-                Place = said.Place,
-                Standby = said.Standby,
-                Knowledge = knowledge.GetValueOrDefault(device.Tag, said.Knowledge),
+                Place = said.Common.Place?.Text,
+                Standby = said.Common.Standby,
+                Knowledge = knowledge.GetValueOrDefault(device.Tag, Said(said.Common)),
                 Span = device.Span,
                 Contacts = contacts.Of(device.Tag),
             },
         ];
+
+    private static Knowledge Said(CommonRatings common) =>
+        common.FromDrawing ? Knowledge.FromDrawing
+        : common.Seen ? Knowledge.Seen
+        : Knowledge.Described;
 }

@@ -35,7 +35,10 @@ internal static class Markings
         terminal.Split('/').Any(m => m is "N" or "PE" or "PEN");
 
     /// <summary>What a conductor at this terminal is called when no supply has named it.</summary>
-    public static string ConductorAt(string terminal) => terminal[(terminal.IndexOf('/') + 1)..];
+    public static string ConductorAt(string terminal) =>
+        terminal.Split('/') is [_, _, ..] marks
+            ? marks.FirstOrDefault(m => !IsNumber(m), terminal)
+            : terminal;
 
     /// <summary>The number that stands for the star of "*3" in "13"; null when it does not fit.</summary>
     public static int? NumberIn(string terminal, string pattern)

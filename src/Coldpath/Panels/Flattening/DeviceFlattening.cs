@@ -4,7 +4,7 @@ using Coldpath.Wiring;
 namespace Coldpath.Panels.Flattening;
 
 /// <summary>One device in the netlist's names.</summary>
-internal sealed class DeviceFlattening(PlacedDevice device, DeviceNames names, string panel)
+internal sealed class DeviceFlattening(PlacedDevice device, DeviceNames names, Groups groups, string panel)
 {
     private readonly Netlist network = device.Blueprint.Network;
     private readonly IReadOnlyList<FamilyContact> contacts =
@@ -97,7 +97,7 @@ internal sealed class DeviceFlattening(PlacedDevice device, DeviceNames names, s
         supply with
         {
             Name = names.Supply(supply.Name),
-            Group = names.Group(supply.Group),
+            Group = groups.Of(names.Supply(supply.Name)),
             Present = names.Of(supply.Present),
             Store = supply.Store is { } store
                 ? store with

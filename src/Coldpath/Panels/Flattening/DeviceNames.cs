@@ -11,15 +11,22 @@ internal sealed class DeviceNames
 {
     private readonly string tag;
     private readonly Func<Terminal, string> netOf;
+    private readonly Func<string, IEnumerable<string>> sensingIn;
     private readonly string? ownVariable;
     private readonly string? firstLoad;
     private readonly string? firstSupply;
     private readonly string? firstCoupling;
 
-    public DeviceNames(string tag, Blueprint blueprint, Func<Terminal, string> netOf)
+    public DeviceNames(
+        string tag,
+        Blueprint blueprint,
+        Func<Terminal, string> netOf,
+        Func<string, IEnumerable<string>> sensingIn
+    )
     {
         this.tag = tag;
         this.netOf = netOf;
+        this.sensingIn = sensingIn;
         ownVariable = blueprint.OwnVariable;
         var network = blueprint.Network;
         firstLoad = network.Loads is [var load, ..] ? load.Name : null;
@@ -38,14 +45,14 @@ internal sealed class DeviceNames
 
     public string Supply(string local) => local == firstSupply ? tag : $"{tag}.{local}";
 
-    public string Group(string local) => Supply(local);
-
     /// <summary>Couplings are only ever told apart.</summary>
     public string Coupling(string local) => local == firstCoupling ? tag : $"{tag}.{local}";
 
     public string Element(string local) => $"{tag}.{local}";
 
-    public IReadOnlyList<string> Elements(IReadOnlyList<string> local) => [.. local.Select(Element)];
+    /// <summary>"@T5" stands for the elements of another device that sense current.</summary>
+    public IReadOnlyList<string> Elements(IReadOnlyList<string> local) =>
+        [.. local.SelectMany(e => Mentions.DeviceIn(e) is { } other ? sensingIn(other) : [Element(e)])];
 
     /// <summary>The condition in the netlist's names.</summary>
     public Expression Of(Expression local) =>
@@ -57,6 +64,7 @@ internal sealed class DeviceNames
             All a => new All(a.Terms.Select(Of)),
             Any a => new Any(a.Terms.Select(Of)),
             Energised e => e with { A = Net(e.A), B = Net(e.B) },
+            CarriesIn c => Expression.AnyOf(sensingIn(c.Device).Select(e => new Carries(e))),
             Carries c => new Carries(Element(c.Element)),
             Closed c => new Closed(Element(c.Element)),
             Fed f => f with { A = Net(f.A), B = Net(f.B), C = Net(f.C) },

@@ -11,7 +11,10 @@ internal sealed class Flattener(Panel panel, Naming naming)
 {
     public Netlist Flatten()
     {
-        var devices = panel.Devices.Select(d => new DeviceFlattening(d, naming[d.Tag], panel.Name)).ToList();
+        var groups = new Groups(panel.Devices, naming);
+        var devices = panel
+            .Devices.Select(d => new DeviceFlattening(d, naming[d.Tag], groups, panel.Name))
+            .ToList();
         var bonds = new BondFlattening(panel.Bonds);
         var untraced = new UntracedFlattening(panel);
         return new Netlist

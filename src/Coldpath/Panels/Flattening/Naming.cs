@@ -1,4 +1,5 @@
 using Coldpath.Devices;
+using Coldpath.Wiring;
 
 namespace Coldpath.Panels.Flattening;
 
@@ -9,12 +10,16 @@ internal sealed class Naming
 
     private readonly Dictionary<Terminal, string> nets;
     private readonly Dictionary<string, DeviceNames> devices = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, IReadOnlyList<string>> sensing = new(StringComparer.Ordinal);
 
     public Naming(IEnumerable<(string Tag, Blueprint Blueprint)> devices, IEnumerable<PanelNet> nets)
     {
         this.nets = nets.SelectMany(n => n.Terminals.Select(t => (t, n.Name))).ToDictionary();
         foreach (var (tag, blueprint) in devices)
-            this.devices.Add(tag, new DeviceNames(tag, blueprint, NetOf));
+        {
+            this.devices.Add(tag, new DeviceNames(tag, blueprint, NetOf, SensingIn));
+            sensing.Add(tag, [.. Sensing(blueprint).Select(e => this.devices[tag].Element(e.Id))]);
+        }
     }
 
     public DeviceNames this[string tag] => devices[tag];
@@ -24,4 +29,10 @@ internal sealed class Naming
         nets.TryGetValue(terminal, out var name) ? name
         : terminal.Name == Earth ? Earth
         : terminal.ToString();
+
+    /// <summary>Elements in which a device senses the current that passes it.</summary>
+    public static IEnumerable<Element> Sensing(Blueprint blueprint) =>
+        blueprint.Network.Elements.Where(e => e.Type == ElementType.Thermal);
+
+    private IReadOnlyList<string> SensingIn(string tag) => sensing.GetValueOrDefault(tag, []);
 }
