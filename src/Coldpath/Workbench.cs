@@ -92,7 +92,7 @@ public static class Workbench
     {
         var bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
         return bound.Netlist is { } netlist
-            ? NetlistJson.ToText(netlist, indented: true) + "\n"
+            ? new(NetlistJson.ToText(netlist, indented: true) + "\n", [])
             : new(null, bound.Findings);
     }
 
