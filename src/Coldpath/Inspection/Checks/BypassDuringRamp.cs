@@ -24,13 +24,13 @@ public sealed class BypassDuringRamp : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var bypass in e.Bypasses)
+        foreach (var bypass in Bypasses.In(e))
         {
             var states = e.Table.AllOf(
                 e.Reachable,
-                e.AnyClosed(bypass.Contactor),
-                e.AnyClosed(bypass.Starter),
-                !e.FullSpeed(bypass.Starter)
+                e.Devices.AnyClosed(bypass.Contactor),
+                e.Devices.AnyClosed(bypass.Starter),
+                !e.Devices.InState(bypass.Starter, "full speed")
             );
             if (!states.IsFalse)
                 yield return e.Report(this, [bypass.Contactor, bypass.Starter])

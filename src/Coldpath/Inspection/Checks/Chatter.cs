@@ -27,9 +27,9 @@ public sealed class Chatter : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var group in e.ChatterGroups)
+        foreach (var group in Restlessness.Chatter(e))
             yield return e.Report(this, group.Devices)
-                .Says($"{e.List(group.Devices)} can pull in and drop out without end")
+                .Says($"{Evidence.List(group.Devices)} can pull in and drop out without end")
                 .After(group.States)
                 .Finding;
     }

@@ -27,9 +27,9 @@ public sealed class CoilBlocked : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var armature in e.Armatures)
+        foreach (var armature in Coils.Armatures(e))
         {
-            var states = e.Table.And(e.Settled, e.BlockedStates(armature));
+            var states = e.Table.And(e.Settled, e.Blocked(armature));
             if (!states.IsFalse)
                 yield return e.Report(this, [armature.Device])
                     .Says(

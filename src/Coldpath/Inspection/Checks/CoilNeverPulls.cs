@@ -27,7 +27,7 @@ public sealed class CoilNeverPulls : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var armature in e.Armatures)
+        foreach (var armature in Coils.Armatures(e))
             if (!e.Table.Meet(e.Reachable, e.Is(armature, "in")))
                 yield return e.Report(this, [armature.Device])
                     .Says($"{armature.Device} can never pull in")

@@ -26,11 +26,13 @@ public sealed class CoilVoltageMismatch : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var coil in e.RatedCoils)
-        foreach (var (volts, states) in e.WrongVoltages(coil))
-            yield return e.Report(this, [coil.Device])
-                .Says($"{coil.Device}'s {coil.Rated:0.#} V coil can be fed with {volts:0.#} V")
-                .After(states)
+        foreach (var armature in Coils.Armatures(e))
+        foreach (var wrong in Coils.WrongVoltages(e, armature))
+            yield return e.Report(this, [armature.Device])
+                .Says(
+                    $"{armature.Device}'s coil, made for {wrong.Low:0} V to {wrong.High:0} V, can be fed with {wrong.Volts:0} V"
+                )
+                .After(wrong.States)
                 .Finding;
     }
 }

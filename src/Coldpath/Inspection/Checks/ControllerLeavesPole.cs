@@ -24,9 +24,9 @@ public sealed class ControllerLeavesPole : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var (device, motor, states) in e.PolesLeft(e.Controllers))
-            yield return e.Report(this, [device, motor])
-                .Says($"{device} off leaves {motor} live through a conductor that it does not open")
+        foreach (var (device, motor, states) in PolesLeftClosed.Of(e, e.Devices.Controllers))
+            yield return e.Report(this, [device, motor.Name])
+                .Says($"{device} off leaves {motor.Name} live through a conductor that it does not open")
                 .After(states)
                 .Finding;
     }

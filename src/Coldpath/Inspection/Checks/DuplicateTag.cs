@@ -24,13 +24,12 @@ public sealed class DuplicateTag : Check
             ),
         };
 
-    public override IEnumerable<Finding> Look(Evidence e)
-    {
-        foreach (var (tag, again, first) in e.DuplicateTags)
-            yield return e.Report(this, [tag])
-                .On(again)
-                .Related(first, "first declared here")
-                .Says($"{tag} is declared twice")
-                .Finding;
-    }
+    public override IEnumerable<Finding> Look(Evidence e) =>
+        e.Panel.Duplicates.Select(duplicate =>
+            e.Report(this, [duplicate.Tag])
+                .On(duplicate.Second)
+                .Related(duplicate.First, "first declared here")
+                .Says($"{duplicate.Tag} is declared twice; the wiring is checked with the first")
+                .Finding
+        );
 }

@@ -29,11 +29,11 @@ public sealed class EarthedConductorSwitched : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var (device, element, conductor, onlyTrip) in e.EarthedConductorBreaks)
-            yield return e.Report(this, [device])
-                .At([element])
-                .Grade(onlyTrip ? Severity.Note : Severity.Defect)
-                .Says($"{device} opens the {e.Words.Earthed} conductor {conductor} alone")
+        foreach (var found in EarthedConductors.Breaks(e))
+            yield return e.Report(this, [found.Device])
+                .Points([found.Element])
+                .Grade(found.ByTripOnly ? Severity.Note : Severity.Defect)
+                .Says($"{found.Element} opens the {e.Words.Earthed} conductor {found.Conductor} alone")
                 .Finding;
     }
 }

@@ -27,11 +27,12 @@ public sealed class IsolatedByControllerOnly : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var section in e.SectionsWithout(isolators: true, anyDevice: false))
+        foreach (var section in e.Sections.NotIsolated(byContacts: true))
             yield return e.Report(this, section.Devices)
-                .At(section.Points)
-                .Says($"{e.List(section.Devices)} can be switched off only by devices that do not isolate")
-                .After(section.States)
+                .Points(section.Points)
+                .Says(
+                    $"{Evidence.List(section.Devices)} can be switched off only by devices that do not isolate"
+                )
                 .Finding;
     }
 }

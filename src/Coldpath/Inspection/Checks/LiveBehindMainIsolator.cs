@@ -23,14 +23,13 @@ public sealed class LiveBehindMainIsolator : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var main in e.MainIsolators)
-        foreach (var (supply, points, states) in e.LiveBehind(main))
-            yield return e.Report(this, [main, .. e.DevicesAt(points)])
-                .At(points)
+        foreach (var live in MainIsolators.Findings(e))
+            yield return e.Report(this, [live.Isolator, .. live.Points.Select(p => p.Device!)])
+                .Points(live.Points.Select(p => p.Name))
                 .Says(
-                    $"{e.List(points.Take(4))} {(points.Count == 1 ? "is" : "are")} live from {supply} with {main} open"
+                    $"{Evidence.Some(live.Points.Select(p => p.Name))} can be live from {live.Supply} with {live.Isolator} open"
                 )
-                .After(states)
+                .After(live.States)
                 .Finding;
     }
 }

@@ -28,9 +28,9 @@ public sealed class MissingInterlock : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var gap in e.InterlockGaps)
+        foreach (var gap in e.Interlocks.Gaps())
             yield return e.Report(this, [gap.First, gap.Second])
-                .Grade(gap.BothWays && !gap.Mechanical ? Severity.Danger : Severity.Defect)
+                .Grade(gap.BothWays ? Severity.Danger : Severity.Defect)
                 .Says(
                     gap.BothWays
                         ? $"{gap.First} and {gap.Second} must not be closed together, and neither waits for the other"

@@ -27,13 +27,9 @@ public sealed class OverloadTripIgnored : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var overload in e.Overloads)
+        foreach (var overload in e.Protections.Overloads)
         {
-            var states = e.Table.AllOf(
-                e.Quiet,
-                e.Latched(overload),
-                e.Table.AnyOf(overload.Elements.Select(e.Carries))
-            );
+            var states = e.Protections.IgnoredTrip(overload);
             if (states.IsFalse)
                 continue;
             var motor = e.Motors.FirstOrDefault(m => e.Table.Meet(states, e.Runs(m)));

@@ -37,12 +37,13 @@ public sealed class PhaseToPhaseShort : Check
     public override IEnumerable<Finding> Look(Evidence e)
     {
         foreach (var supply in e.Supplies)
-        foreach (var culprits in e.Culprits(e.Table.And(e.Reachable, e.ShortWithin(supply))))
+        foreach (var culprits in ShortCircuits.Within(e, supply))
             yield return e.Report(this, culprits.Devices)
                 .Says(
-                    $"{e.List(culprits.Devices, "the wiring")} can join two conductors of {supply.Name}{e.Passing(culprits.States)}"
+                    $"{Evidence.List(culprits.Devices, "the wiring")} can join two conductors of {supply.Name}{e.Passing(culprits.States)}"
                 )
                 .After(culprits.States)
+                .Along(culprits.Path)
                 .Finding;
     }
 }

@@ -25,7 +25,7 @@ public sealed class RotationDiffers : Check
     {
         foreach (var motor in e.Motors)
         {
-            var ways = e.DirectionGroups(motor).ToArray();
+            var ways = e.Ways.ByDirection(motor).ToArray();
             foreach (var group in ways.Where(g => g.Count > 1))
             {
                 var forward = group.FirstOrDefault(w =>
@@ -38,7 +38,7 @@ public sealed class RotationDiffers : Check
                     continue;
                 yield return e.Report(this, [motor.Name, .. forward.Devices, .. reverse.Devices])
                     .Says(
-                        $"{motor.Name} turns forward fed by {e.List(forward.Devices)} and backward fed by {e.List(reverse.Devices)}"
+                        $"{motor.Name} turns forward fed by {Evidence.List(forward.Devices)} and backward fed by {Evidence.List(reverse.Devices)}"
                     )
                     .After(e.Table.And(reverse.States, e.Runs(motor, Turning.Reverse)))
                     .Finding;

@@ -25,7 +25,7 @@ public sealed class RunsWithStopsPressed : Check
     {
         foreach (var motor in e.Motors)
         {
-            var states = e.Table.AllOf(e.Quiet, e.Runs(motor), e.EveryStopOperated);
+            var states = e.Table.AllOf(e.Quiet, e.Runs(motor), Stops.AllOperated(e));
             if (!states.IsFalse)
                 yield return e.Report(this, [motor.Name])
                     .Says($"{motor.Name} can run with every stop pressed and every selector at OFF")

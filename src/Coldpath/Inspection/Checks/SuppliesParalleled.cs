@@ -25,13 +25,14 @@ public sealed class SuppliesParalleled : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var (first, second) in e.SupplyPairs)
-        foreach (var culprits in e.Culprits(e.Table.And(e.Reachable, e.ShortBetween(first, second))))
+        foreach (var (first, second) in ShortCircuits.SupplyPairs(e))
+        foreach (var culprits in ShortCircuits.Between(e, first, second))
             yield return e.Report(this, culprits.Devices)
                 .Says(
-                    $"{e.List(culprits.Devices, "the wiring")} can join {first.Name} and {second.Name}{e.Passing(culprits.States)}"
+                    $"{Evidence.List(culprits.Devices, "the wiring")} can join {first.Name} and {second.Name}{e.Passing(culprits.States)}"
                 )
                 .After(culprits.States)
+                .Along(culprits.Path)
                 .Finding;
     }
 }

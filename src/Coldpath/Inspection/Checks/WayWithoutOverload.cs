@@ -25,9 +25,16 @@ public sealed class WayWithoutOverload : Check
     public override IEnumerable<Finding> Look(Evidence e)
     {
         foreach (var motor in e.Motors)
-        foreach (var way in e.WaysIn(motor, e.FedWithout(motor, e.OverloadElements(motor))))
+        foreach (
+            var way in e.Ways.Among(
+                motor,
+                e.Protections.FedWithout(motor, e.Protections.OverloadElements(motor))
+            )
+        )
             yield return e.Report(this, [motor.Name, .. way.Devices])
-                .Says($"{motor.Name} fed by {e.List(way.Devices)} has no overload protection of its own")
+                .Says(
+                    $"{motor.Name} fed by {Evidence.List(way.Devices)} has no overload protection of its own"
+                )
                 .After(way.States)
                 .Finding;
     }

@@ -27,9 +27,16 @@ public sealed class WayWithoutShortCircuitDevice : Check
     public override IEnumerable<Finding> Look(Evidence e)
     {
         foreach (var motor in e.Motors)
-        foreach (var way in e.WaysIn(motor, e.FedWithout(motor, e.ShortCircuitElements)))
+        foreach (
+            var way in e.Ways.Among(
+                motor,
+                e.Protections.FedWithout(motor, e.Protections.ShortCircuitElements)
+            )
+        )
             yield return e.Report(this, [motor.Name, .. way.Devices])
-                .Says($"{motor.Name} fed by {e.List(way.Devices)} has no short-circuit device in its way")
+                .Says(
+                    $"{motor.Name} fed by {Evidence.List(way.Devices)} has no short-circuit device in its way"
+                )
                 .After(way.States)
                 .Finding;
     }
