@@ -52,6 +52,7 @@ export class Records {
     this.full = full;
     this.network = new Network(rules.panel, rules.atoms, removed);
     this.known = new Map();
+    this.limited = Uint8Array.from(rules.panel.supplies, s => s.limited ? 1 : 0);
   }
 
   /** @param {Int32Array} values */
@@ -71,12 +72,21 @@ export class Records {
       supplies: shorted ? shorts.supplies.slice() : null, entries: null, lost: null,
     };
     if (shorted) {
-      const carried = shorts.elements();
-      record.entries = rules.entries.map(entry => entry.elements.reduce((most, e) => Math.max(most, carried[e]), 0));
+      record.entries = this.strengths();
       network.solve(record.supplies, false);
       record.lost = network.askAll();
     }
     return record;
+  }
+
+  /** For each short-circuit entry: 0 carries no short current, 1 only with supplies that cannot deliver it, 2 without. */
+  strengths() {
+    const { network, rules, limited } = this, { shorts } = network;
+    const carriers = () => { const carried = shorts.elements(); return rules.entries.map(entry => entry.elements.some(e => carried[e])); };
+    const carrying = carriers();
+    if (limited.includes(1) && carrying.includes(true)) network.solve(limited, false);
+    const sure = carriers();
+    return carrying.map((carries, k) => carries ? sure[k] ? 2 : 1 : 0);
   }
 }
 

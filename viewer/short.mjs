@@ -155,9 +155,8 @@ export class Shorts {
   }
 
   /**
-   * For each element: 0 carries no short current, 1 only of supplies that cannot deliver it, 2 carries it. A solid
-   * element carries it when it lies on a cycle, at the level of nets, whose voltages do not sum to zero. A shorted
-   * diode closes such a cycle but is no solid element itself.
+   * For each element whether it carries short current. A solid element does when it lies on a cycle, at the level of
+   * nets, whose voltages do not sum to zero. A shorted diode closes such a cycle but is no solid element itself.
    * @returns {Uint8Array}
    */
   elements() {
@@ -174,12 +173,12 @@ export class Shorts {
     for (const e of panel.elements) if (graph.closed[e.index] === 1 && SOLID[e.type] === 1) on[e.index] = 1;
     for (const e of this.shortedDiodes) on[e] = 1;
     carries.joinSupplies(on, false);
-    const count = carries.blocks.run(on, blockOf), strength = new Uint8Array(count);
+    const count = carries.blocks.run(on, blockOf), shorted = new Uint8Array(count);
     const faulty = faultyBlocks(this.edges, blockOf, count, panel.supplies);
     conductors.forEach(({ supply }, i) => {
       const block = blockOf[firstConductor + i];
-      if (block >= 0 && faulty[block] && this.supplies[supply]) strength[block] = Math.max(strength[block], panel.supplies[supply].limited ? 1 : 2);
+      if (block >= 0 && faulty[block] && this.supplies[supply]) shorted[block] = 1;
     });
-    for (const e of panel.elements) if (SOLID[e.type] === 1 && blockOf[e.index] >= 0) this.carried[e.index] = strength[blockOf[e.index]];
+    for (const e of panel.elements) if (SOLID[e.type] === 1 && blockOf[e.index] >= 0) this.carried[e.index] = shorted[blockOf[e.index]];
   }
 }

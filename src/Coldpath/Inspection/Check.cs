@@ -7,9 +7,9 @@ public abstract class Check
 {
     public abstract Card Card { get; }
 
-    /// <summary>Every defect found, each once, in declared order of the culprit.</summary>
-    public abstract IEnumerable<Finding> Look(Evidence evidence);
+    /// <summary>Every defect that the evidence shows, each once, in declared order of the culprit.</summary>
+    public abstract IEnumerable<Finding> Look(Evidence e);
 
     /// <summary>Why the check cannot be made on this panel, or null.</summary>
-    public virtual string? CannotBeMade(Evidence evidence) => null;
+    public virtual string? CannotBeMade(Evidence e) => null;
 }

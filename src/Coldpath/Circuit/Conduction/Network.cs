@@ -107,6 +107,9 @@ public sealed class Network
     /// <summary>Earth holds the net at its own potential.</summary>
     public Diagram EarthTied(string net) => earthing.Value.EarthTied(mesh.Net(net));
 
+    /// <summary>The conductor is on and earth does not hold it.</summary>
+    internal Diagram Unearthed(Source source) => earthing.Value.Unearthed(source);
+
     public Diagram Live(string net) => liveness.Value.Live(mesh.Net(net));
 
     /// <summary>Live in just this way: a live net in exactly one.</summary>

@@ -42,6 +42,12 @@ public sealed class Settling
     /// <summary>States in a bottom component when short-circuit devices are left out: what lasts without them.</summary>
     public Diagram Standing => standing.Value;
 
+    /// <summary>Where certain urgent moves lead from the states, those included.</summary>
+    public Diagram After(Diagram states) => urgent.Forward(states);
+
+    /// <summary>States from which settle moves lead to a settled one of these.</summary>
+    public Diagram LeadingTo(Diagram states) => settle.Backward(Table.And(states, Settled));
+
     internal Relation Urgent => urgent;
 
     /// <summary>Delays that elapse.</summary>

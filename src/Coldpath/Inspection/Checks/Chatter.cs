@@ -16,17 +16,21 @@ public sealed class Chatter : Check
             Title = "Relays can pull in and drop out without end.",
             Why = "A chattering contactor welds or burns within minutes.",
             Reference = "common practice",
-            Remedy = "take the device's own opening contact out of its coil circuit, or give it a holding contact",
-            Example = new("direct-on-line", "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2", "rung 2  11  -> S2 -> NC Q1 -> coil Q1 -> 2"),
+            Remedy =
+                "take the device's own opening contact out of its coil circuit, or give it a holding contact",
+            Example = new(
+                "direct-on-line",
+                "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2",
+                "rung 2  11  -> S2 -> NC Q1 -> coil Q1 -> 2"
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var group in e.ChatterGroups)
-             yield return e.Report(this, group.Devices)
-                 .Says($"{e.List(group.Devices)} can pull in and drop out without end")
-                 .After(group.States)
-                 .Finding;
-     }
+    {
+        foreach (var group in Restlessness.Chatter(e))
+            yield return e.Report(this, group.Devices)
+                .Says($"{Evidence.List(group.Devices)} can pull in and drop out without end")
+                .After(group.States)
+                .Finding;
+    }
 }

@@ -22,13 +22,12 @@ public sealed class CoilNeverDrops : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var armature in e.Armatures)
-             if (e.NeverDrops(armature) is { IsFalse: false } states)
-                 yield return e.Report(this, [armature.Device])
-                     .Says($"{armature.Device} once in never drops out while the panel is powered")
-                     .After(states)
-                     .Finding;
-     }
+    {
+        foreach (var armature in Coils.Armatures(e))
+            if (Coils.NeverDrops(e, armature) is { IsFalse: false } states)
+                yield return e.Report(this, [armature.Device])
+                    .Says($"{armature.Device} once in never drops out while the panel is powered")
+                    .After(states)
+                    .Finding;
+    }
 }

@@ -17,17 +17,22 @@ public sealed class CoilVoltageMismatch : Check
             Why = "Too low and it hums or does not pull; too high and it burns.",
             Reference = "IEC 60947-4-1 (85 % to 110 % of rated control supply voltage)",
             Remedy = "fit a coil for the voltage of the circuit, or feed it from the right one",
-            Example = new("direct-on-line", "contactor            Q1    25 A AC-3, coil 230 V, mirror contacts, in \"starter\"", "contactor            Q1    25 A AC-3, coil 24 V, mirror contacts, in \"starter\""),
+            Example = new(
+                "direct-on-line",
+                "contactor            Q1    25 A AC-3, coil 230 V, mirror contacts, in \"starter\"",
+                "contactor            Q1    25 A AC-3, coil 24 V, mirror contacts, in \"starter\""
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var coil in e.RatedCoils)
-         foreach (var (volts, states) in e.WrongVoltages(coil))
-             yield return e.Report(this, [coil.Device])
-                 .Says($"{coil.Device}'s {coil.Rated:0.#} V coil can be fed with {volts:0.#} V")
-                 .After(states)
-                 .Finding;
-     }
+    {
+        foreach (var armature in Coils.Armatures(e))
+        foreach (var wrong in Coils.WrongVoltages(e, armature))
+            yield return e.Report(this, [armature.Device])
+                .Says(
+                    $"{armature.Device}'s coil, made for {wrong.Low:0} V to {wrong.High:0} V, can be fed with {wrong.Volts:0} V"
+                )
+                .After(wrong.States)
+                .Finding;
+    }
 }

@@ -20,14 +20,12 @@ public sealed class ContactUsedTwice : Check
             Example = new("direct-on-line", [], []),
         };
 
-    public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var (contact, device, again, first) in e.ContactsUsedTwice)
-             yield return e.Report(this, [device])
-                 .On(again)
-                 .Related(first, "first used here")
-                 .Says($"contact {contact} is used twice")
-                 .Finding;
-     }
+    public override IEnumerable<Finding> Look(Evidence e) =>
+        from uses in e.Panel.PartUses().Where(u => u.Contact is not null).GroupBy(u => (u.Device, u.Left))
+        from again in uses.Skip(1)
+        select e.Report(this, [again.Device])
+            .On(again.Span)
+            .Related(uses.First().Span, "first used here")
+            .Says($"contact {again.Device}:{again.Contact!.Name} is used twice")
+            .Finding;
 }

@@ -17,17 +17,19 @@ public sealed class DuplicateTag : Check
             Why = "A lock or a measurement goes to the wrong one.",
             Reference = "IEC 81346-1",
             Remedy = "give one of them another tag",
-            Example = new("direct-on-line", "push button          S2    start", "push button          S1    start"),
+            Example = new(
+                "direct-on-line",
+                "push button          S2    start",
+                "push button          S1    start"
+            ),
         };
 
-    public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var (tag, again, first) in e.DuplicateTags)
-             yield return e.Report(this, [tag])
-                 .On(again)
-                 .Related(first, "first declared here")
-                 .Says($"{tag} is declared twice")
-                 .Finding;
-     }
+    public override IEnumerable<Finding> Look(Evidence e) =>
+        e.Panel.Duplicates.Select(duplicate =>
+            e.Report(this, [duplicate.Tag])
+                .On(duplicate.Second)
+                .Related(duplicate.First, "first declared here")
+                .Says($"{duplicate.Tag} is declared twice; the wiring is checked with the first")
+                .Finding
+        );
 }

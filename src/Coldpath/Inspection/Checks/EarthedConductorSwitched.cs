@@ -14,21 +14,26 @@ public sealed class EarthedConductorSwitched : Check
             Family = Family.ControlLogic,
             Severity = Severity.Defect,
             Title = "An earthed conductor is switched or fused alone.",
-            Why = "What is beyond stays live from the other side and looks off, and an earth fault can bridge the contact.",
+            Why =
+                "What is beyond stays live from the other side and looks off, and an earth fault can bridge the contact.",
             Reference = "NEC 240.22 and 404.2(B); IEC 60204-1, 9.4.3; NFPA 79, 8.3",
             Remedy = "switch the unearthed conductor, or open both together",
-            Limits = "An overload contact on the earthed side is a note: accepted where its wire stays inside the enclosure.",
-            Example = new("direct-on-line", "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2", "rung 2  11  -> coil Q1 -> ( S2 | NO Q1 ) -> 2"),
+            Limits =
+                "An overload contact on the earthed side is a note: accepted where its wire stays inside the enclosure.",
+            Example = new(
+                "direct-on-line",
+                "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2",
+                "rung 2  11  -> coil Q1 -> ( S2 | NO Q1 ) -> 2"
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var (device, element, conductor, onlyTrip) in e.EarthedConductorBreaks)
-             yield return e.Report(this, [device])
-                 .At([element])
-                 .Grade(onlyTrip ? Severity.Note : Severity.Defect)
-                 .Says($"{device} opens the {e.Words.Earthed} conductor {conductor} alone")
-                 .Finding;
-     }
+    {
+        foreach (var found in EarthedConductors.Breaks(e))
+            yield return e.Report(this, [found.Device])
+                .Points([found.Element])
+                .Grade(found.ByTripOnly ? Severity.Note : Severity.Defect)
+                .Says($"{found.Element} opens the {e.Words.Earthed} conductor {found.Conductor} alone")
+                .Finding;
+    }
 }

@@ -21,17 +21,18 @@ public sealed class EmergencyStopIgnored : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var motor in e.Motors)
-         foreach (var stop in e.EmergencyStops)
-         {
-             var states = e.Table.AllOf(e.Quiet, e.Runs(motor), e.Operated(stop));
-             foreach (var way in e.WaysIn(motor, states))
-                 yield return e.Report(this, [stop.Tag, motor.Name, .. way.Devices])
-                     .Says($"{stop.Tag} pressed does not stop {motor.Name} fed by {e.List(way.Devices)}")
-                     .After(e.Table.And(states, way.States))
-                     .Finding;
-         }
-     }
+    {
+        foreach (var motor in e.Motors)
+        foreach (var stop in Stops.Emergency(e))
+        {
+            var states = e.Table.AllOf(e.Quiet, e.Runs(motor), Stops.Operated(e, stop));
+            foreach (var way in e.Ways.Among(motor, states))
+                yield return e.Report(this, [stop.Tag, motor.Name, .. way.Devices])
+                    .Says(
+                        $"{stop.Tag} pressed does not stop {motor.Name} fed by {Evidence.List(way.Devices)}"
+                    )
+                    .After(way.States)
+                    .Finding;
+        }
+    }
 }

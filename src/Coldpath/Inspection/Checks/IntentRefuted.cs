@@ -20,14 +20,15 @@ public sealed class IntentRefuted : Check
             Example = new("direct-on-line", "never M1 runs and S0 pressed, when settled", "never M1 runs"),
         };
 
-    public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var verdict in e.Intents.Where(v => v.Refuted))
-             yield return e.Report(this, e.DevicesOf(verdict.Intent))
-                 .On(verdict.Intent)
-                 .Says($"not so: {e.Sentence(verdict.Intent)}")
-                 .Telling(verdict)
-                 .Finding;
-     }
+    public override IEnumerable<Finding> Look(Evidence e) =>
+        e
+            .Intents.Where(judged => judged.Refuted)
+            .Select(judged =>
+                e.Report(this, judged.Devices)
+                    .On(judged.Span)
+                    .Points(judged.Verdict.LiveNets.SelectMany(e.Panel.PointsOf))
+                    .Says($"not so: {judged.Sentence}")
+                    .Telling(judged)
+                    .Finding
+            );
 }

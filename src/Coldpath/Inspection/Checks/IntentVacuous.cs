@@ -20,13 +20,13 @@ public sealed class IntentVacuous : Check
             Example = new("direct-on-line", "can   M1 run via Q1", ""),
         };
 
-    public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var verdict in e.Intents.Where(v => v.Vacuous))
-             yield return e.Report(this, e.DevicesOf(verdict.Intent))
-                 .On(verdict.Intent)
-                 .Says($"never put to the test: {e.Sentence(verdict.Intent)}")
-                 .Finding;
-     }
+    public override IEnumerable<Finding> Look(Evidence e) =>
+        e
+            .Intents.Where(judged => judged.Vacuous)
+            .Select(judged =>
+                e.Report(this, judged.Devices)
+                    .On(judged.Span)
+                    .Says($"never put to the test: {judged.Sentence}")
+                    .Finding
+            );
 }

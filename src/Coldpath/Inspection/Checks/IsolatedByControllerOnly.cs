@@ -14,20 +14,25 @@ public sealed class IsolatedByControllerOnly : Check
             Family = Family.Isolation,
             Severity = Severity.Danger,
             Title = "A section can be switched off only by devices that do not isolate.",
-            Why = "A contactor, a semiconductor or a control switch is not an isolating device: it closes by itself, leaks, or cannot be locked.",
+            Why =
+                "A contactor, a semiconductor or a control switch is not an isolating device: it closes by itself, leaks, or cannot be locked.",
             Reference = "NEC 430.109; IEC 60947-1 (suitability for isolation); OSHA 1910.147(b)",
             Remedy = "put an isolating device ahead of the section",
-            Example = new("direct-on-line", "MAINS[L1, L2, L3] -> Q0 -> F1 -> Q1 -> F2 -> M1", "MAINS[L1, L2, L3] -> F1 -> Q1 -> F2 -> M1"),
+            Example = new(
+                "direct-on-line",
+                "MAINS[L1, L2, L3] -> Q0 -> F1 -> Q1 -> F2 -> M1",
+                "MAINS[L1, L2, L3] -> F1 -> Q1 -> F2 -> M1"
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var section in e.SectionsWithout(isolators: true, anyDevice: false))
-             yield return e.Report(this, section.Devices)
-                 .At(section.Points)
-                 .Says($"{e.List(section.Devices)} can be switched off only by devices that do not isolate")
-                 .After(section.States)
-                 .Finding;
-     }
+    {
+        foreach (var section in e.Sections.NotIsolated(byContacts: true))
+            yield return e.Report(this, section.Devices)
+                .Points(section.Points)
+                .Says(
+                    $"{Evidence.List(section.Devices)} can be switched off only by devices that do not isolate"
+                )
+                .Finding;
+    }
 }

@@ -21,12 +21,11 @@ public sealed class IsolatorLeavesPole : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var (device, motor, states) in e.PolesLeft(e.Isolators))
-             yield return e.Report(this, [device, motor])
-                 .Says($"{device} open leaves {motor} live through a conductor that it does not open")
-                 .After(states)
-                 .Finding;
-     }
+    {
+        foreach (var (device, motor, states) in PolesLeftClosed.Of(e, e.Devices.Isolators.Select(d => d.Tag)))
+            yield return e.Report(this, [device, motor.Name])
+                .Says($"{device} open leaves {motor.Name} live through a conductor that it does not open")
+                .After(states)
+                .Finding;
+    }
 }

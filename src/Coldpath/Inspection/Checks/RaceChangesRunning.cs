@@ -21,12 +21,11 @@ public sealed class RaceChangesRunning : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var race in e.RacesThatChangeRunning)
-             yield return e.Report(this, race.Devices)
-                 .Says($"what runs depends on which of {e.List(race.Devices)} moves first")
-                 .After(race.States)
-                 .Finding;
-     }
+    {
+        foreach (var race in Restlessness.RacesThatChangeRunning(e))
+            yield return e.Report(this, race.Devices)
+                .Says($"what runs depends on which of {Evidence.List(race.Devices)} moves first")
+                .After(race.States)
+                .Finding;
+    }
 }

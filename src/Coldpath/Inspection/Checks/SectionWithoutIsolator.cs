@@ -21,13 +21,11 @@ public sealed class SectionWithoutIsolator : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var section in e.SectionsWithout(isolators: true, anyDevice: true))
-             yield return e.Report(this, section.Devices)
-                 .At(section.Points)
-                 .Says($"nothing can be opened that makes {e.List(section.Devices)} dead")
-                 .After(section.States)
-                 .Finding;
-     }
+    {
+        foreach (var section in e.Sections.NotIsolated(byContacts: false))
+            yield return e.Report(this, section.Devices)
+                .Points(section.Points)
+                .Says($"nothing can be opened that makes {Evidence.List(section.Devices)} dead")
+                .Finding;
+    }
 }

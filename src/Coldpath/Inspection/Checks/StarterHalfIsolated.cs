@@ -21,20 +21,21 @@ public sealed class StarterHalfIsolated : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var bypass in e.Bypasses.Where(b => b.Neighbours.Count > 1))
-         {
-             var differ = e.Table.And(
-                 e.Table.AnyOf(bypass.Neighbours.Select(e.AnyClosed)),
-                 !e.Table.AllOf(bypass.Neighbours.Select(e.AnyClosed))
-             );
-             var states = e.Table.AllOf(e.Settled, bypass.Carrying, differ);
-             if (!states.IsFalse)
-                 yield return e.Report(this, [bypass.Contactor, .. bypass.Neighbours])
-                     .Says($"{bypass.Contactor} can carry {bypass.Motor} while {e.List(bypass.Neighbours)} stand differently")
-                     .After(states)
-                     .Finding;
-         }
-     }
+    {
+        foreach (var bypass in Bypasses.In(e).Where(b => b.Neighbours.Count > 1))
+        {
+            var differ = e.Table.And(
+                e.Table.AnyOf(bypass.Neighbours.Select(e.Devices.AnyClosed)),
+                !e.Table.AllOf(bypass.Neighbours.Select(e.Devices.AnyClosed))
+            );
+            var states = e.Table.AllOf(e.Settled, bypass.Carrying, differ);
+            if (!states.IsFalse)
+                yield return e.Report(this, [bypass.Contactor, .. bypass.Neighbours])
+                    .Says(
+                        $"{bypass.Contactor} can carry {bypass.Motor} while {Evidence.List(bypass.Neighbours)} stand differently"
+                    )
+                    .After(states)
+                    .Finding;
+        }
+    }
 }

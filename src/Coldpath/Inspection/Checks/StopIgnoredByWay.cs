@@ -21,20 +21,21 @@ public sealed class StopIgnoredByWay : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var motor in e.Motors)
-         foreach (var stop in e.OrdinaryStops)
-         {
-             var running = e.Table.AllOf(e.Quiet, e.Runs(motor), e.Operated(stop));
-             var ignoring = e.Ways(motor).Where(way => e.Table.Meet(way.States, running)).ToArray();
-             if (ignoring.Length == e.Ways(motor).Count)
-                 continue; // this stop is not meant for this motor
-             foreach (var way in ignoring)
-                 yield return e.Report(this, [stop.Tag, motor.Name, .. way.Devices])
-                     .Says($"{stop.Tag} does not stop {motor.Name} fed by {e.List(way.Devices)}, though it does otherwise")
-                     .After(e.Table.And(way.States, running))
-                     .Finding;
-         }
-     }
+    {
+        foreach (var motor in e.Motors)
+        foreach (var stop in Stops.Ordinary(e))
+        {
+            var running = e.Table.AllOf(e.Quiet, e.Runs(motor), Stops.Operated(e, stop));
+            var ignoring = e.Ways.Of(motor).Where(way => e.Table.Meet(way.States, running)).ToArray();
+            if (ignoring.Length == e.Ways.Of(motor).Count)
+                continue; // this stop is not meant for this motor
+            foreach (var way in ignoring)
+                yield return e.Report(this, [stop.Tag, motor.Name, .. way.Devices])
+                    .Says(
+                        $"{stop.Tag} does not stop {motor.Name} fed by {Evidence.List(way.Devices)}, though it does otherwise"
+                    )
+                    .After(e.Table.And(way.States, running))
+                    .Finding;
+        }
+    }
 }

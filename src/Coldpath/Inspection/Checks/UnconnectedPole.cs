@@ -20,13 +20,11 @@ public sealed class UnconnectedPole : Check
             Example = new("direct-on-line", [], []),
         };
 
-    public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var (device, terminals) in e.UnconnectedTerminals)
-             yield return e.Report(this, [device])
-                 .At(terminals)
-                 .Says($"{e.List(terminals)} {(terminals.Count == 1 ? "is" : "are")} not connected")
-                 .Finding;
-     }
+    public override IEnumerable<Finding> Look(Evidence e) =>
+        from open in e.Panel.UnconnectedTerminals().Where(t => e.Devices.NeedsWire(t)).GroupBy(t => t.Device)
+        let points = open.Select(t => t.ToString()).ToArray()
+        select e.Report(this, [open.Key])
+            .Points(points)
+            .Says($"{Evidence.List(points)} {(points.Length == 1 ? "is" : "are")} not connected")
+            .Finding;
 }

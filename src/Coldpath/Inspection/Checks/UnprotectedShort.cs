@@ -21,12 +21,14 @@ public sealed class UnprotectedShort : Check
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
-
-     {
-         foreach (var culprits in e.Culprits(e.UnprotectedShort))
-             yield return e.Report(this, culprits.Devices)
-                 .Says($"a short through {e.List(culprits.Devices, "the wiring")} passes no fuse or breaker")
-                 .After(culprits.States)
-                 .Finding;
-     }
+    {
+        foreach (var culprits in ShortCircuits.Unprotected(e))
+            yield return e.Report(this, culprits.Devices)
+                .Says(
+                    $"a short through {Evidence.List(culprits.Devices, "the wiring")} passes no fuse or breaker"
+                )
+                .After(culprits.States)
+                .Along(culprits.Path)
+                .Finding;
+    }
 }

@@ -15,18 +15,18 @@ internal sealed class Comparison
     private readonly Bits bits;
     private readonly List<string> differences = [];
 
-    private Comparison(Netlist netlist, JsonElement table)
+    private Comparison(Behaviour panel, JsonElement table)
     {
-        panel = new Behaviour(netlist, new DiagramTable());
+        this.panel = panel;
         network = panel.Network;
         bits = new Bits(panel.Space);
         this.table = table;
     }
 
     /// <summary>One line for each item that differs.</summary>
-    public static IReadOnlyList<string> Differences(Netlist netlist, JsonElement table)
+    public static IReadOnlyList<string> Differences(Behaviour panel, JsonElement table)
     {
-        var comparison = new Comparison(netlist, table);
+        var comparison = new Comparison(panel, table);
         comparison.CompareAll();
         return comparison.differences;
     }

@@ -1,3 +1,5 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Sequence;
 using Coldpath.Tests.Circuit.Sequence;
 using FluentAssertions;
 using Xunit;
@@ -20,6 +22,9 @@ public class HandWorkedTests
         ];
         using var interpreter = new Interpreter();
         foreach (var netlist in boards.Select(b => b.Build()))
-            Comparison.Differences(netlist, interpreter.Table(netlist)).Should().BeEmpty();
+            Comparison
+                .Differences(new Behaviour(netlist, new DiagramTable()), interpreter.Table(netlist))
+                .Should()
+                .BeEmpty();
     }
 }

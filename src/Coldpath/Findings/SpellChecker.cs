@@ -1,0 +1,59 @@
+namespace Coldpath.Findings;
+
+/// <summary>Finds what a misspelt word was meant to be.</summary>
+public static class SpellChecker
+{
+    /// <summary>
+    /// The candidate nearest to a word, or null when none is near: one slip in every three letters, at least one, is
+    /// let pass. Of equally near ones the first in ordinal order.
+    /// </summary>
+    public static string? Nearest(string word, IEnumerable<string> candidates)
+    {
+        var bound = Math.Max(1, word.Length / 3);
+        return candidates
+            .Where(c =>
+                c != word && Math.Abs(c.Length - word.Length) <= bound && Math.Min(c.Length, word.Length) > 1
+            )
+            .Select(c => (Candidate: c, Distance: Distance(word, c, bound)))
+            .Where(c => c.Distance <= bound)
+            .OrderBy(c => c.Distance)
+            .ThenBy(c => c.Candidate, StringComparer.Ordinal)
+            .Select(c => c.Candidate)
+            .FirstOrDefault();
+    }
+
+    /// <summary>"did you mean 'contactor'?", or null when nothing is near.</summary>
+    public static string? Hint(string word, IEnumerable<string> candidates) =>
+        Nearest(word, candidates) is { } near ? $"did you mean '{near}'?" : null;
+
+    /// <summary>
+    /// Letters to insert, leave out, replace or swap with a neighbour to make one word of the other (Damerau–
+    /// Levenshtein, each letter touched once); a change of case alone costs nothing. Anything above the bound is
+    /// returned as bound + 1.
+    /// </summary>
+    internal static int Distance(string a, string b, int bound)
+    {
+        var before = new int[b.Length + 1];
+        var above = new int[b.Length + 1];
+        var row = new int[b.Length + 1];
+        for (var j = 0; j <= b.Length; j++)
+            above[j] = j;
+        for (var i = 1; i <= a.Length; i++)
+        {
+            row[0] = i;
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var change = Same(a[i - 1], b[j - 1]) ? 0 : 1;
+                row[j] = Math.Min(Math.Min(row[j - 1], above[j]) + 1, above[j - 1] + change);
+                if (i > 1 && j > 1 && Same(a[i - 1], b[j - 2]) && Same(a[i - 2], b[j - 1]))
+                    row[j] = Math.Min(row[j], before[j - 2] + 1);
+            }
+            if (row.Min() > bound && above.Min() > bound)
+                return bound + 1;
+            (before, above, row) = (above, row, before);
+        }
+        return Math.Min(above[b.Length], bound + 1);
+    }
+
+    private static bool Same(char a, char b) => char.ToUpperInvariant(a) == char.ToUpperInvariant(b);
+}
