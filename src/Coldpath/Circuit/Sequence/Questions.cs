@@ -49,13 +49,14 @@ public sealed class Questions(Behaviour behaviour)
 
     /// <summary>
     /// In every assignment that satisfies the condition, reachable or not, every terminal of the load or device is
-    /// dead; failures of coils, wiring and controls left out.
+    /// dead; failures of coils, wiring and controls left out but for those that the condition names.
     /// </summary>
     public Verdict Dead(string of, Expression condition) =>
         Bounded(() =>
         {
             var nets = Terminals.Of(netlist, of);
-            var assignments = Table.And(Freedom.Of(behaviour.Space), behaviour.Of(condition));
+            var freedom = Freedom.Of(behaviour.Space, Freedom.NamedIn(condition));
+            var assignments = Table.And(freedom, behaviour.Of(condition));
             foreach (var net in nets)
                 if (behaviour.Space.First(Table.And(assignments, behaviour.Network.Live(net))) is { } state)
                     return new(Outcome.Refuted)
@@ -66,7 +67,7 @@ public sealed class Questions(Behaviour behaviour)
                             .. nets.Where(n => behaviour.Space.Holds(behaviour.Network.Live(n), state)),
                         ],
                     };
-            var reached = Table.Meet(behaviour.Of(condition), behaviour.Reachable);
+            var reached = Table.Meet(WhateverFailed(assignments), behaviour.Reachable);
             return new(reached ? Outcome.Proved : Outcome.Vacuous);
         });
 
@@ -77,16 +78,19 @@ public sealed class Questions(Behaviour behaviour)
     public Verdict Stops(string load, IReadOnlyList<Operation> by, bool atOnce = false) =>
         Bounded(() => new StopQuestion(behaviour, Running(behaviour.Network, load), by, atOnce).Answer());
 
+    /// <summary>The states that would be in the set if some failures had occurred or not.</summary>
+    private Diagram WhateverFailed(Diagram states)
+    {
+        var failures = netlist.Variables.Index().Where(v => v.Item.Kind == VariableKind.Failure);
+        return Table.Exists(states, behaviour.Space.Bits(failures.Select(v => v.Index)));
+    }
+
     private Diagram Running(Network network, string load) =>
         Table.AnyOf(Terminals.LoadsOf(netlist, load).Select(l => network.Of(new Runs(l.Name, Turning.Any))));
 
     private Network Without(string device) =>
-        new(
-            netlist with
-            {
-                Elements = [.. netlist.Elements.Where(e => !(e.Power && e.Device == device))],
-            },
-            behaviour.Space
+        behaviour.Network.Without(
+            netlist.Elements.Where(e => e.Power && e.Device == device).Select(e => e.Id)
         );
 
     private static Verdict Bounded(Func<Verdict> answer)
