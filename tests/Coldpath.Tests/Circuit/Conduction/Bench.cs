@@ -211,12 +211,16 @@ internal sealed class Bench
 
     public Diagram Condition(string switchName) => Network.States.Is(switchName, "yes");
 
-    private bool Holds(Diagram condition, string[] on)
+    /// <summary>The paths with just these switches on.</summary>
+    public Trace Trace(params string[] on) => new(Network, StateWith(on));
+
+    private bool Holds(Diagram condition, string[] on) => Network.States.Holds(condition, StateWith(on));
+
+    private State StateWith(string[] on)
     {
         if (on.Except(switches).FirstOrDefault() is { } unknown)
             throw new ArgumentException($"no switch {unknown}", nameof(on));
-        var state = new State(switches.Select(s => on.Contains(s) ? 1 : 0));
-        return Network.States.Holds(condition, state);
+        return new(switches.Select(s => on.Contains(s) ? 1 : 0));
     }
 
     private Bench Supply(
