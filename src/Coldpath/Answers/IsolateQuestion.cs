@@ -16,7 +16,7 @@ public sealed class IsolateQuestion
     public IsolateQuestion(Evidence evidence)
     {
         this.evidence = evidence;
-        isolators = new Isolators(evidence.Netlist, new());
+        isolators = new Isolators(evidence.Whole.Netlist, new());
     }
 
     /// <param name="targets">Points, all to be dead.</param>
@@ -31,7 +31,7 @@ public sealed class IsolateQuestion
         var nets = targets.Select(p => p.Net).Distinct().ToArray();
         var sets = new IsolatingSets(isolators, nets);
         var best = sets.Cheapest(Cost).Take(Most).ToArray();
-        var first = best.FirstOrDefault()?.Select(act => act.Name).ToArray();
+        var first = best.FirstOrDefault()?.Select(a => a.Name).ToArray();
         return new()
         {
             Panel = evidence.Panel.Name,
@@ -66,9 +66,14 @@ public sealed class IsolateQuestion
 
     private static IsolatingSet SetOf(IReadOnlyList<IsolationAct> acts) =>
         new(
-            [.. acts.Where(a => a.Device is not null).Select(a => IsolatorOf(a.Device!))],
-            [.. acts.Where(a => a.Store is not null).Select(a => $"discharge {a.Name}")]
+            [.. acts.Select(a => a.Device).OfType<NetlistDevice>().Select(IsolatorOf)],
+            [.. acts.Where(a => a.Store is not null).Select(Discharge)]
         );
+
+    private static string Discharge(IsolationAct act) =>
+        act.Store!.Discharge is { } time
+            ? $"let {act.Name} discharge for {time}, then measure"
+            : $"discharge {act.Name}: read the time on its label, then measure";
 
     private static Isolator IsolatorOf(NetlistDevice device) =>
         new(
@@ -130,11 +135,9 @@ public sealed class IsolateQuestion
             $"test {Evidence.Some(targets.Select(p => p.Name))} to {evidence.Words.Earth} and to each other conductor"
         );
 
-    private Circuit.Conduction.Network Without(IReadOnlyCollection<string> taken) =>
-        evidence.Network.Without(
-            isolators
-                .Acts.Where(act => taken.Contains(act.Name))
-                .SelectMany(act => act.Device?.Isolates?.Elements ?? [])
+    private Circuit.Conduction.Network Without(IEnumerable<string> taken) =>
+        evidence.Whole.Without(
+            isolators.Acts.Where(a => taken.Contains(a.Name)).SelectMany(a => a.Device?.Isolates?.Elements ?? [])
         );
 
     /// <summary>The positions that matter: what differs from powered, isolators aside.</summary>
@@ -145,11 +148,15 @@ public sealed class IsolateQuestion
         return
         [
             .. evidence
-                .Netlist.Variables.Select((v, i) => (Variable: v, Index: i))
-                .Where(p => survival.State[p.Index] != powered[p.Index] && !taken.Contains(p.Variable.Device))
-                .Select(p =>
-                    KeyValuePair.Create(p.Variable.Name, p.Variable.Values[survival.State[p.Index]])
-                ),
+                .Whole.Netlist.Variables.Select((v, i) => (Variable: v, Index: i))
+                .Where(p => survival.State[p.Index] != Usual(p.Variable, powered) && !taken.Contains(p.Variable.Device))
+                .Select(p => KeyValuePair.Create(p.Variable.Name, p.Variable.Values[survival.State[p.Index]])),
         ];
     }
+
+    /// <summary>The variable's value when powered; a failure's at rest.</summary>
+    private int Usual(Variable variable, Circuit.States.State powered) =>
+        variable.Kind == VariableKind.Failure
+            ? evidence.Whole.States.IndexOfValue(variable.Name, variable.Rest)
+            : powered[evidence.Behaviour.Space.IndexOf(variable.Name)];
 }

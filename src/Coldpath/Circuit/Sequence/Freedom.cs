@@ -8,7 +8,7 @@ namespace Coldpath.Circuit.Sequence;
 /// What may be while somebody relies on a part being dead: every variable free, interlocks or not, contacts welded,
 /// semiconductors shorted, supplies back; only coils, wiring and controls have not failed.
 /// </summary>
-internal static class Freedom
+public static class Freedom
 {
     /// <param name="space">Whose assignments these are.</param>
     /// <param name="named">Variables that a condition names: these are free whatever they are.</param>

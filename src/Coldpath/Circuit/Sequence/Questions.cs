@@ -5,9 +5,15 @@ using Coldpath.Wiring;
 namespace Coldpath.Circuit.Sequence;
 
 /// <summary>Answers what may be asked of a panel's behaviour; a search cut short answers "bounded".</summary>
-public sealed class Questions(Behaviour behaviour)
+/// <param name="behaviour">What the panel can do.</param>
+/// <param name="whole">
+/// The panel with its failures, for questions in which they are free, when the behaviour leaves them out; null when it
+/// does not.
+/// </param>
+public sealed class Questions(Behaviour behaviour, Network? whole = null)
 {
     private readonly Netlist netlist = behaviour.Netlist;
+    private readonly Network whole = whole ?? behaviour.Network;
 
     private DiagramTable Table => behaviour.Table;
 
@@ -55,20 +61,17 @@ public sealed class Questions(Behaviour behaviour)
         Bounded(() =>
         {
             var nets = Terminals.Of(netlist, of);
-            var freedom = Freedom.Of(behaviour.Space, Freedom.NamedIn(condition));
-            var assignments = Table.And(freedom, behaviour.Of(condition));
+            var (space, table) = (whole.States, whole.States.Table);
+            var freedom = Freedom.Of(space, Freedom.NamedIn(condition));
+            var assignments = table.And(freedom, whole.Of(condition));
             foreach (var net in nets)
-                if (behaviour.Space.First(Table.And(assignments, behaviour.Network.Live(net))) is { } state)
+                if (space.First(table.And(assignments, whole.Live(net))) is { } state)
                     return new(Outcome.Refuted)
                     {
                         Assignment = state,
-                        LiveNets =
-                        [
-                            .. nets.Where(n => behaviour.Space.Holds(behaviour.Network.Live(n), state)),
-                        ],
+                        LiveNets = [.. nets.Where(n => space.Holds(whole.Live(n), state))],
                     };
-            var reached = Table.Meet(WhateverFailed(assignments), behaviour.Reachable);
-            return new(reached ? Outcome.Proved : Outcome.Vacuous);
+            return new(IsReached(condition) ? Outcome.Proved : Outcome.Vacuous);
         });
 
     /// <summary>Operating the control stops the load, and nothing but a new start command starts it again.</summary>
@@ -78,11 +81,13 @@ public sealed class Questions(Behaviour behaviour)
     public Verdict Stops(string load, IReadOnlyList<Operation> by, bool atOnce = false) =>
         Bounded(() => new StopQuestion(behaviour, Running(behaviour.Network, load), by, atOnce).Answer());
 
-    /// <summary>The states that would be in the set if some failures had occurred or not.</summary>
-    private Diagram WhateverFailed(Diagram states)
+    /// <summary>Some reachable state satisfies the condition, failures that it names taken as having occurred.</summary>
+    private bool IsReached(Expression condition)
     {
-        var failures = netlist.Variables.Index().Where(v => v.Item.Kind == VariableKind.Failure);
-        return Table.Exists(states, behaviour.Space.Bits(failures.Select(v => v.Index)));
+        var failures = whole.Netlist.Variables.Where(v => v.Kind == VariableKind.Failure).Select(v => v.Name);
+        return Freedom.NamedIn(condition).Intersect(failures).Any()
+            ? whole.States.Table.Meet(whole.States.Domain, whole.Of(condition))
+            : Table.Meet(behaviour.Of(condition), behaviour.Reachable);
     }
 
     private Diagram Running(Network network, string load) =>
