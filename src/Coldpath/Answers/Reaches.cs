@@ -64,6 +64,5 @@ public sealed class Reaches(Evidence evidence, Network network, State state)
             .Netlist.Supplies.Select(s => s.Name)
             .Concat(evidence.Netlist.Converters.Select(c => c.Output.Name));
 
-    private bool Holds(Circuit.Diagrams.Diagram condition) =>
-        network.States.Holds(condition, state);
+    private bool Holds(Circuit.Diagrams.Diagram condition) => network.States.Holds(condition, state);
 }

@@ -171,7 +171,9 @@ public sealed class Evidence
         var questions = new Questions(Behaviour, Whole);
         return
         [
-            .. Netlist.Intents.Zip(Whole.Netlist.Intents).Select(pair => Judge(questions, pair.First, pair.Second)),
+            .. Netlist
+                .Intents.Zip(Whole.Netlist.Intents)
+                .Select(pair => Judge(questions, pair.First, pair.Second)),
         ];
     }
 }

@@ -24,7 +24,10 @@ public static class Healthy
                     .Select(v =>
                         v with
                         {
-                            Moves = [.. v.Moves.Select(m => m with { When = Kept(m.When), May = Kept(m.May) })],
+                            Moves =
+                            [
+                                .. v.Moves.Select(m => m with { When = Kept(m.When), May = Kept(m.May) }),
+                            ],
                         }
                     ),
             ],
@@ -41,7 +44,13 @@ public static class Healthy
             Supplies = [.. netlist.Supplies.Select(s => Of(s, Kept))],
             Converters =
             [
-                .. netlist.Converters.Select(c => c with { When = Kept(c.When), Output = Of(c.Output, Kept) }),
+                .. netlist.Converters.Select(c =>
+                    c with
+                    {
+                        When = Kept(c.When),
+                        Output = Of(c.Output, Kept),
+                    }
+                ),
             ],
             Constraints = [.. netlist.Constraints.Select(c => c with { Holds = Kept(c.Holds) })],
             Devices =
