@@ -89,5 +89,21 @@ public class QuestionTests
         new Questions(scarce).Never(Is("K1", "in")).Outcome.Should().Be(Outcome.Bounded);
     }
 
+    [Fact]
+    public void An_intent_that_holds_even_with_failures_is_not_proved_without_searching_them()
+    {
+        var questions = Of(Boards.Reversing(true, true));
+        var both = new Intent
+        {
+            Form = IntentForm.Never,
+            When = Expression.AllOf(Is("K1", "in"), Is("K2", "in")),
+            Failures = 1,
+        };
+
+        questions.Answer(both).Outcome.Should().Be(Outcome.Bounded);
+        questions.Answer(both with { Failures = 0 }).Outcome.Should().Be(Outcome.Proved);
+        questions.Answer(both with { When = Is("K1", "in") }).Outcome.Should().Be(Outcome.Refuted);
+    }
+
     private static Questions Of(Board board) => new(new Behaviour(board.Build(), new DiagramTable()));
 }
