@@ -63,11 +63,17 @@ public static class Coils
             .Distinct()
             .Order();
 
+    /// <summary>Variables that say whether a supply or one of its conductors is there.</summary>
+    private static IEnumerable<string> Presences(Evidence evidence) =>
+        evidence.Netlist.Supplies.SelectMany(s =>
+            Guards.Variables(s.Present).Concat(s.Conductors.SelectMany(c => Guards.Variables(c.Present)))
+        );
+
     private static bool CutsPower(Evidence evidence, Transition move)
     {
         var variable = evidence.Netlist.Variables[move.Variable];
         var device = evidence.Devices.Known(variable.Device) ? evidence.Devices[variable.Device] : null;
-        return variable.Kind == VariableKind.Supply
+        return Presences(evidence).Contains(variable.Name)
             || device?.Isolates?.Variable == variable.Name
             || move.Cause == Cause.Short
             || (device?.OpensOnShort.Count > 0 && move.Cause == Cause.Operator);
