@@ -19,7 +19,10 @@ public static class Coils
     /// </summary>
     public static Diagram NeverDrops(Evidence evidence, Variable armature)
     {
-        var start = evidence.Table.And(evidence.Settled, evidence.Is(armature, "in"));
+        var fed = Presences(evidence).Distinct().Select(name => evidence.Behaviour.Space.Variables.First(v => v.Name == name));
+        var start = evidence.Table.AllOf(
+            [evidence.Settled, evidence.Is(armature, "in"), .. fed.Select(v => evidence.Is(v, v.Rest))]
+        );
         if (start.IsFalse)
             return start;
         var after = evidence

@@ -113,6 +113,10 @@ public sealed class Evidence
     /// <summary>States in which the armature wants a move that an interlock forbids.</summary>
     public Diagram Blocked(Variable armature) => Behaviour.Blocked(Behaviour.Space.IndexOf(armature.Name));
 
+    /// <summary>A side of its coil is not wired at all: a finding of its own.</summary>
+    public bool HasOpenCoil(Variable armature) =>
+        Panel.UnconnectedTerminals().Any(t => Netlist.Points.Any(p => p.Name == t.ToString() && armature.Coil.Contains(p.Net)));
+
     /// <summary>", in passing" when the circuit settles in none of the states.</summary>
     public string Passing(Diagram states) => Table.Meet(states, Settled) ? "" : ", in passing";
 

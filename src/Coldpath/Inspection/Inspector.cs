@@ -44,7 +44,10 @@ public static class Inspector
             States = evidence.Behaviour.Space.Count(evidence.Reachable),
             Findings =
             [
-                .. InOrder(Waivers.Apply(evidence.Panel, findings, Catalogue.Find("waiver-unused")!.Card)),
+                .. InOrder(
+                    Waivers.Apply(
+                        evidence.Panel,
+                        Subsumption.Merge(findings), Catalogue.Find("waiver-unused")!.Card)),
             ],
             ChecksMade = made,
             NotChecked = notMade,

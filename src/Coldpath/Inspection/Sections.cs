@@ -52,7 +52,7 @@ public sealed class Sections
     {
         var found = All.Where(s => !HoldsSource(s) && s.Devices.Count > 0)
             .Where(s => StaysLive(s, allIsolatorsOut.Value) && StaysLive(s, allContactsOut.Value) != byContacts)
-            .Where(s => !IsLeftLive(s))
+            .Where(s => !IsLeftLive(s) && !(byContacts && IsFedByUnswitched(s)))
             .ToArray();
         var tags = found.SelectMany(s => s.Devices).ToHashSet();
         return found.Length == 0
@@ -63,6 +63,13 @@ public sealed class Sections
                 [.. found.SelectMany(s => s.Points)]
             );
     }
+
+    /// <summary>Contacts part it from a section that nothing can switch off: that one is the finding.</summary>
+    private bool IsFedByUnswitched(Section section) =>
+        NotIsolated(byContacts: false) is { } unswitched
+        && unswitched.Nets.Any(net =>
+            evidence.Table.Meet(evidence.Behaviour.Space.Domain, evidence.Network.Joined(section.Nets[0], net))
+        );
 
     private bool IsLeftLive(Section section) =>
         leftLive.Value.Any(left =>

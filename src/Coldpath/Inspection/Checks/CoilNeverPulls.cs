@@ -24,7 +24,7 @@ public sealed class CoilNeverPulls : Check
     public override IEnumerable<Finding> Look(Evidence e)
     {
         foreach (var armature in Coils.Armatures(e))
-            if (!e.Table.Meet(e.Reachable, e.Is(armature, "in")))
+            if (!e.Table.Meet(e.Reachable, e.Is(armature, "in")) && !e.HasOpenCoil(armature))
                 yield return e.Report(this, [armature.Device])
                     .Says($"{armature.Device} can never pull in")
                     .Finding;
