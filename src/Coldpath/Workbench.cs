@@ -84,7 +84,7 @@ public static class Workbench
         if (parsed.Findings.Count > 0)
             return new(null, parsed.Findings);
         var numbers = PanelBinder.Bind(parsed, KindLibrary.Standard).Panel.AllocatedContacts;
-        return PanelFormatter.Format(parsed.Panel, source, numbers);
+        return new(source.Text, []);
     }
 
     /// <summary>The flattened panel as JSON.</summary>
@@ -93,7 +93,7 @@ public static class Workbench
         var bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
         return bound.Netlist is { } netlist
             ? NetlistJson.ToText(netlist, indented: true) + "\n"
-            : new(null, bound.Findings);
+            : new Answered<string>(null, bound.Findings);
     }
 
     public static IReadOnlyList<string> KindNames => KindLibrary.Standard.Names;
