@@ -149,7 +149,7 @@ operand : LPAREN sum RPAREN | NUMBER ( PERCENT | plainWord+ )? | ratingWord plai
 
 pair     : LBRACKET terminal MINUS terminal RBRACKET ;
 list     : LBRACKET terminal ( COMMA terminal )* RBRACKET ;
-terminal : STAR? name | PLUS | MINUS ;
+terminal : STAR? name | STAR | PLUS | MINUS ;
 
 phrase      : plainWord+ ;
 label       : name plainWord* ;
@@ -187,6 +187,9 @@ ordinary : 'panel' | 'drawing' | 'rules' | 'system' | 'rung' | 'wire' | 'untrace
          ;
 
 // ---- Tokens --------------------------------------------------------------------------------------------------------
+//
+// Beyond ASCII the rules below see a letter as 'a', a mark or digit as '_', a space as ' ', what nobody sees as U+0001
+// and all else as U+007E: their tables are then small and quick whatever the alphabet.
 
 ARROW    : '->' ;
 BAR      : '|' ;
@@ -216,12 +219,12 @@ COMMENT  : '#' ~[\r\n]* ;
 NEWLINE  : '\r'? '\n' ;
 
 /** Characters that nobody sees: reported, never parsed. A carriage return belongs before a line feed. */
-INVISIBLE : [\u0000-\u0008\u000B-\u001F\u007F-\u009F\p{Cf}\u2028\u2029] ;
-BLANK     : [ \t\p{Zs}]+ -> skip ;
+INVISIBLE : [\u0000-\u0008\u000B-\u001F\u007F] ;
+BLANK     : [ \t]+ -> skip ;
 OTHER     : . ;
 
 /** "K1", "-Q1", "=A1+B2-Q1", "+24", "1/L1", "AC-3", "480Y/277", "L-": joined by signs that no space surrounds. */
 fragment NAME   : ( [-=] LETTER | '+'? CHAR ) CHAR* ( [-+/.=#'] CHAR+ )* SIGN? ;
 fragment SIGN   : '+' | '-' { InputStream.LA(1) != '>' }? ;
-fragment CHAR   : LETTER | [\p{M}\p{N}_] ;
-fragment LETTER : [\p{L}] ;
+fragment CHAR   : [A-Za-z0-9_] ;
+fragment LETTER : [A-Za-z] ;

@@ -10,7 +10,8 @@ public static class KindCompiler
     /// <summary>
     /// The blueprint of a device of the kind, with what there is to say about its declaration and about the kind's
     /// text. A wrong rating is reported and left out, so that the rest of the panel can be looked at; a missing one
-    /// that the kind needs, or a mistake in the kind, leaves no blueprint.
+    /// that the kind needs, or a mistake in the kind, leaves no blueprint; nothing is said of a kind with a line that
+    /// could not be read.
     /// </summary>
     /// <param name="library">Where <c>like</c> finds other kinds.</param>
     public static Instantiation Instantiate(
@@ -23,6 +24,8 @@ public static class KindCompiler
         var ofKind = new KindFindings(kind.KindName, device.Tag);
         var ofRatings = new RatingFindings(kind.KindName, device.Tag);
         var lines = new LineExpansion(library, ofKind).Of(kind);
+        if (lines.Any(HasBroken))
+            return new Instantiation(null, []);
         var ratings = RatingBook.Read(new RatingForms(lines), device, facts, ofRatings);
         if (ofRatings.HasMissing)
             return new Instantiation(null, ofRatings.InOrder);
@@ -31,6 +34,17 @@ public static class KindCompiler
         var blueprint = new BlueprintBuilder(context).Build(Describe(kind), placed);
         return new Instantiation(ofKind.Any ? null : blueprint, [.. ofRatings.InOrder, .. ofKind.InOrder]);
     }
+
+    private static bool HasBroken(KindLineSyntax line) =>
+        line switch
+        {
+            BrokenLineSyntax => true,
+            IfSyntax choice => choice.Then.Concat(choice.Else).Any(HasBroken),
+            ForEachPoleSyntax each => each.Lines.Any(HasBroken),
+            SourceSyntax source => source.Lines.Any(HasBroken),
+            ConverterSyntax converter => converter.Lines.Any(HasBroken),
+            _ => false,
+        };
 
     /// <summary>What a kind is called and stands for.</summary>
     public static Kind Describe(KindSyntax kind) =>

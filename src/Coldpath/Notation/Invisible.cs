@@ -9,16 +9,16 @@ internal static class Invisible
     public static int? In(string text, int start, int end)
     {
         for (var i = start; i < end; i++)
-            if (IsInvisible(text[i]))
+            if (Is(text[i]))
                 return i;
         return null;
     }
 
-    private static bool IsInvisible(char c) =>
+    public static bool Is(char c) =>
         c < ' '
             ? c != '\t'
             : c >= '\x7F'
-                && CharUnicodeInfo.GetUnicodeCategory(c)
+                && char.GetUnicodeCategory(c)
                     is UnicodeCategory.Control
                         or UnicodeCategory.Format
                         or UnicodeCategory.LineSeparator

@@ -8,23 +8,21 @@ namespace Coldpath.Notation;
 /// <summary>Takes a source apart into lexemes and comments; line ends show in the lexemes' marks only.</summary>
 internal sealed class LexemeReader(Reading reading, Complaints complaints)
 {
-    private readonly List<Lexeme> lexemes = [];
+    private Lexeme[] lexemes = new Lexeme[256];
+    private int count;
     private readonly List<CommentSyntax> comments = [];
     private bool rowIsEmpty = true;
     private bool rowHasComment;
     private bool afterGap;
 
-    public (Lexeme[] Lexemes, IReadOnlyList<CommentSyntax> Comments) Read()
+    public (ArraySegment<Lexeme> Lexemes, IReadOnlyList<CommentSyntax> Comments) Read()
     {
-        var lexer = new PanelLexer(
-            new AntlrInputStream(reading.Source.Text),
-            TextWriter.Null,
-            TextWriter.Null
-        );
+        var lexer = new PanelLexer(new Letters(reading.Source.Text), TextWriter.Null, TextWriter.Null);
         lexer.RemoveErrorListeners();
+        lexer.TokenFactory = new OneToken();
         for (var token = lexer.NextToken(); token.Type != TokenConstants.EOF; token = lexer.NextToken())
             Take(token.Type, token.StartIndex, token.StopIndex + 1);
-        return (lexemes.ToArray(), comments);
+        return (new ArraySegment<Lexeme>(lexemes, 0, count), comments);
     }
 
     private void Take(int type, int start, int end)
@@ -41,10 +39,17 @@ internal sealed class LexemeReader(Reading reading, Complaints complaints)
             case PanelLexer.INVISIBLE when start == 0 && reading.Source.Text[0] == '\uFEFF':
                 break;
             default:
-                lexemes.Add(new Lexeme(type, start, end, rowIsEmpty, afterGap));
+                Add(new Lexeme((short)type, rowIsEmpty, afterGap, false, start, end));
                 (rowIsEmpty, afterGap) = (false, false);
                 break;
         }
+    }
+
+    private void Add(Lexeme lexeme)
+    {
+        if (count == lexemes.Length)
+            Array.Resize(ref lexemes, 2 * count);
+        lexemes[count++] = lexeme;
     }
 
     private void TakeComment(int start, int end)

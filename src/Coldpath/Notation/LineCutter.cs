@@ -1,3 +1,4 @@
+using Coldpath.Findings;
 using Coldpath.Notation.Generated;
 
 namespace Coldpath.Notation;
@@ -6,62 +7,56 @@ namespace Coldpath.Notation;
 /// Cuts a file into lines. A bracket that is never closed does not swallow the rest of the file: only brackets that
 /// find their partner before the next line that clearly begins anew hold a line open.
 /// </summary>
-internal sealed class LineCutter(Reading reading, Lexeme[] lexemes)
+internal sealed class LineCutter(Reading reading, ArraySegment<Lexeme> lexemes)
 {
-    private const int Alone = -1;
-
-    /// <summary>For each bracket the index of its partner, or <see cref="Alone"/>.</summary>
-    private readonly int[] partners = new int[lexemes.Length];
-
     public IEnumerable<Line> Cut()
     {
-        MatchBrackets();
+        PairBrackets();
         var first = 0;
         var depth = 0;
-        for (var i = 0; i < lexemes.Length; i++)
+        for (var i = 0; i < lexemes.Count; i++)
         {
-            if (i > first && lexemes[i].StartsRow && depth == 0 && !GoesOn(i))
+            var lexeme = lexemes[i];
+            if (i > first && lexeme.StartsRow && depth == 0 && !GoesOn(i))
             {
                 yield return Make(first, i);
                 first = i;
             }
-            depth += Opens(i) && partners[i] != Alone ? 1 : 0;
-            depth -= Closes(i) && partners[i] != Alone ? 1 : 0;
+            if (lexeme.IsPaired)
+                depth += lexeme.Opens ? 1 : -1;
         }
-        if (lexemes.Length > 0)
-            yield return Make(first, lexemes.Length);
+        if (lexemes.Count > 0)
+            yield return Make(first, lexemes.Count);
     }
 
-    private bool Opens(int i) => lexemes[i].Type is PanelLexer.LPAREN or PanelLexer.LBRACKET;
-
-    private bool Closes(int i) => lexemes[i].Type is PanelLexer.RPAREN or PanelLexer.RBRACKET;
-
-    private void MatchBrackets()
+    private void PairBrackets()
     {
-        Array.Fill(partners, Alone);
         var open = new Stack<int>();
-        for (var i = 0; i < lexemes.Length; i++)
+        for (var i = 0; i < lexemes.Count; i++)
         {
             if (lexemes[i].StartsRow && BeginsAnew(i))
                 open.Clear();
-            if (Opens(i))
+            if (lexemes[i].Opens)
                 open.Push(i);
-            else if (Closes(i) && open.Count > 0)
-                Match(open, i);
+            else if (lexemes[i].Closes && open.Count > 0)
+                Pair(open, i);
         }
     }
 
-    /// <summary>An opener of the other sort on the way to the partner stays alone.</summary>
-    private void Match(Stack<int> open, int close)
+    /// <summary>One opener of the other sort on the way to the partner stays alone.</summary>
+    private void Pair(Stack<int> open, int close)
     {
         var sort = lexemes[close].Type == PanelLexer.RPAREN ? PanelLexer.LPAREN : PanelLexer.LBRACKET;
-        if (lexemes[open.Peek()].Type != sort && (open.Count < 2 || lexemes[open.ElementAt(1)].Type != sort))
-            return;
-        if (lexemes[open.Peek()].Type != sort)
-            open.Pop();
-        var opener = open.Pop();
-        (partners[opener], partners[close]) = (close, opener);
+        var last = open.Pop();
+        if (lexemes[last].Type != sort && open.TryPeek(out var beneath) && lexemes[beneath].Type == sort)
+            last = open.Pop();
+        if (lexemes[last].Type == sort)
+            (lexemes[last], lexemes[close]) = (Paired(last), Paired(close));
+        else
+            open.Push(last);
     }
+
+    private Lexeme Paired(int i) => lexemes[i] with { IsPaired = true };
 
     /// <summary>Behind a comma "seen" and "from the drawing" are ratings, so there nothing begins anew.</summary>
     private bool GoesOn(int next) =>
@@ -76,33 +71,38 @@ internal sealed class LineCutter(Reading reading, Lexeme[] lexemes)
     /// <summary>A word that begins statements, with something behind it that it cannot have as a tag.</summary>
     private bool BeginsAnew(int i) =>
         LineWords.BeginsStatement(reading.Text(lexemes[i]))
-        && i + 1 < lexemes.Length
+        && i + 1 < lexemes.Count
         && !lexemes[i + 1].StartsRow
         && !LineWords.FollowsTag(lexemes[i + 1].Type);
 
-    private Line Make(int first, int end) =>
-        new(new ArraySegment<Lexeme>(lexemes, first, end - first), LineMistake(first, end));
-
-    private Findings.Finding? LineMistake(int first, int end)
+    private Line Make(int first, int end)
     {
-        if (end - first > Limits.LineWords)
-            return Wording.LineTooLong(reading.Span(lexemes[first]));
+        var line = lexemes[first..end];
+        return new Line(line, Mistake(line));
+    }
+
+    private Finding? Mistake(ArraySegment<Lexeme> line)
+    {
+        if (line.Count > Limits.LineWords)
+            return Wording.LineTooLong(reading.Span(line[0]));
         var depth = 0;
-        for (var i = first; i < end; i++)
+        foreach (var lexeme in line)
         {
-            depth += Opens(i) ? 1 : 0;
-            depth -= Closes(i) ? 1 : 0;
+            depth +=
+                lexeme.Opens ? 1
+                : lexeme.Closes ? -1
+                : 0;
             if (depth > Limits.Nesting)
-                return Wording.NestedTooDeep(reading.Span(lexemes[i]));
-            if (LexemeMistake(i) is { } mistake)
+                return Wording.NestedTooDeep(reading.Span(lexeme));
+            if (Mistake(lexeme) is { } mistake)
                 return mistake;
         }
         return null;
     }
 
-    private Findings.Finding? LexemeMistake(int i)
+    private Finding? Mistake(Lexeme lexeme)
     {
-        var (lexeme, span) = (lexemes[i], reading.Span(lexemes[i]));
+        var span = reading.Span(lexeme);
         return lexeme.Type switch
         {
             PanelLexer.UNCLOSED => Wording.UnclosedText(span),
@@ -111,8 +111,8 @@ internal sealed class LineCutter(Reading reading, Lexeme[] lexemes)
             PanelLexer.TEXT => Invisible.In(reading.Source.Text, lexeme.Start, lexeme.End) is { } at
                 ? Wording.InvisibleCharacter(reading.Span(at, at + 1))
                 : null,
-            PanelLexer.LPAREN or PanelLexer.LBRACKET when partners[i] == Alone => Wording.NeverClosed(span),
-            PanelLexer.RPAREN or PanelLexer.RBRACKET when partners[i] == Alone => Wording.NeverOpened(span),
+            _ when lexeme.Opens && !lexeme.IsPaired => Wording.NeverClosed(span),
+            _ when lexeme.Closes && !lexeme.IsPaired => Wording.NeverOpened(span),
             _ => lexeme.End - lexeme.Start > Limits.NameLength ? Wording.NameTooLong(span) : null,
         };
     }

@@ -1,7 +1,6 @@
 using Antlr4.Runtime;
 using Antlr4.Runtime.Atn;
 using Antlr4.Runtime.Misc;
-using Coldpath.Findings;
 using Grammar = Coldpath.Notation.Generated.PanelParser;
 
 namespace Coldpath.Notation;
@@ -10,25 +9,28 @@ namespace Coldpath.Notation;
 internal sealed class LineParser
 {
     private readonly Reading reading;
+    private readonly LineTokens tokens;
     private readonly Grammar grammar;
     private readonly FirstMistake strategy = new();
 
     public LineParser(Reading reading)
     {
         this.reading = reading;
-        grammar = new Grammar(Tokens(ArraySegment<Lexeme>.Empty), TextWriter.Null, TextWriter.Null)
-        {
-            ErrorHandler = strategy,
-        };
+        tokens = new LineTokens(reading);
+        grammar = new Grammar(tokens, TextWriter.Null, TextWriter.Null) { ErrorHandler = strategy };
         grammar.RemoveErrorListeners();
         grammar.Interpreter.PredictionMode = PredictionMode.SLL;
     }
 
-    /// <summary>The line as the rule sees it, or null and a mistake.</summary>
+    /// <summary>
+    /// The line as the rule sees it, or null and a mistake. It holds until the next line is parsed: lines share
+    /// their tokens.
+    /// </summary>
     public T? Parse<T>(Line line, Func<Grammar, T> rule, LineReport report)
         where T : ParserRuleContext
     {
-        grammar.TokenStream = Tokens(line.Lexemes);
+        tokens.Show(line.Lexemes);
+        grammar.Reset();
         try
         {
             return rule(grammar);
@@ -38,17 +40,5 @@ internal sealed class LineParser
             report.Report(new MistakeReader(reading, grammar, strategy, line).Read(mistake));
             return null;
         }
-    }
-
-    private static CommonTokenStream Tokens(ArraySegment<Lexeme> lexemes)
-    {
-        var tokens = new List<IToken>(lexemes.Count + 1);
-        foreach (var lexeme in lexemes)
-            tokens.Add(
-                new CommonToken(lexeme.Type) { StartIndex = lexeme.Start, StopIndex = lexeme.End - 1 }
-            );
-        var end = lexemes.Count == 0 ? 0 : lexemes[^1].End;
-        tokens.Add(new CommonToken(TokenConstants.EOF) { StartIndex = end, StopIndex = end - 1 });
-        return new CommonTokenStream(new ListTokenSource(tokens));
     }
 }

@@ -3,16 +3,30 @@ using Coldpath.Findings;
 namespace Coldpath.Notation;
 
 /// <summary>The lines of a file, taken one after another.</summary>
-internal sealed class LineQueue(Reading reading, IEnumerable<Line> cut)
+internal sealed class LineQueue : IDisposable
 {
-    private readonly List<Line> lines = [.. cut];
-    private int next;
+    private readonly Reading reading;
+    private readonly IEnumerator<Line> cut;
+    private int lastEnd;
 
-    public bool AtEnd => next == lines.Count;
+    public LineQueue(Reading reading, IEnumerable<Line> cut)
+    {
+        this.reading = reading;
+        this.cut = cut.GetEnumerator();
+        AtEnd = !this.cut.MoveNext();
+    }
 
-    public Line Peek => lines[next];
+    public bool AtEnd { get; private set; }
 
-    public Line Take() => lines[next++];
+    public Line Peek => cut.Current;
+
+    public Line Take()
+    {
+        var line = cut.Current;
+        lastEnd = line.End;
+        AtEnd = !cut.MoveNext();
+        return line;
+    }
 
     public bool Begins(Line line, string word) => reading.Text(line.Lexemes[0]) == word;
 
@@ -23,5 +37,7 @@ internal sealed class LineQueue(Reading reading, IEnumerable<Line> cut)
     public int Column(Line line) => reading.Source.Position(line.Start).Column;
 
     /// <summary>From a line taken before to the end of the last one taken.</summary>
-    public Span SpanFrom(Line line) => reading.Span(line.Start, lines[next - 1].End);
+    public Span SpanFrom(Line line) => reading.Span(line.Start, lastEnd);
+
+    public void Dispose() => cut.Dispose();
 }

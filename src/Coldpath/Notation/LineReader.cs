@@ -14,6 +14,8 @@ internal sealed class LineReader(Reading reading, Complaints complaints)
     /// <summary>Words of every line that could not be read.</summary>
     public HashSet<string> BrokenWords { get; } = new(StringComparer.Ordinal);
 
+    public bool IsFull => complaints.IsFull;
+
     public string Text(Lexeme lexeme) => reading.Text(lexeme);
 
     public Span Span(Lexeme lexeme) => reading.Span(lexeme);
@@ -36,8 +38,15 @@ internal sealed class LineReader(Reading reading, Complaints complaints)
             complaints.Add(found);
         if (made is not null && report.Mistake is null)
             return made;
-        BrokenWords.UnionWith(line.Lexemes.Where(l => l.IsWord).Select(reading.Text));
+        LeaveOut(line);
         return null;
+    }
+
+    public void LeaveOut(Line line)
+    {
+        foreach (var lexeme in line.Lexemes)
+            if (lexeme.IsWord)
+                BrokenWords.Add(reading.Text(lexeme));
     }
 
     /// <summary>Syntax made of the line as a rule of the grammar sees it.</summary>

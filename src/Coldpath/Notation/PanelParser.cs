@@ -18,22 +18,29 @@ public static class PanelParser
         if (Encoding.UTF8.GetByteCount(source.Text) > Limits.FileBytes)
         {
             complaints.Add(Wording.FileTooLarge(reading.Span(0, 0)));
-            return new ParseResult(Panel(reading, [], [], new HashSet<string>()), complaints.InOrder());
+            return Result(reading, [], [], [], complaints);
         }
         var (lexemes, comments) = new LexemeReader(reading, complaints).Read();
         var reader = new LineReader(reading, complaints);
-        var lines = new LineQueue(reading, new LineCutter(reading, lexemes).Cut());
+        using var lines = new LineQueue(reading, new LineCutter(reading, lexemes).Cut());
         var statements = new StatementReader(reader, lines).Read();
-        return new ParseResult(
-            Panel(reading, statements, comments, reader.BrokenWords),
-            complaints.InOrder()
-        );
+        return Result(reading, statements, comments, reader.BrokenWords, complaints);
     }
 
-    private static PanelSyntax Panel(
+    private static ParseResult Result(
         Reading reading,
         IReadOnlyList<StatementSyntax> statements,
         IReadOnlyList<CommentSyntax> comments,
-        HashSet<string> brokenWords
-    ) => new(statements, comments, reading.Span(0, reading.Source.Text.Length)) { BrokenWords = brokenWords };
+        HashSet<string> brokenWords,
+        Complaints complaints
+    )
+    {
+        var findings = complaints.InOrder();
+        var panel = new PanelSyntax(statements, comments, reading.Span(0, reading.Source.Text.Length))
+        {
+            BrokenWords = brokenWords,
+            IsWhole = findings.Count == 0,
+        };
+        return new ParseResult(panel, findings);
+    }
 }

@@ -13,11 +13,22 @@ internal sealed class StatementReader(LineReader reader, LineQueue lines)
     public List<StatementSyntax> Read()
     {
         var statements = new List<StatementSyntax>();
-        while (!lines.AtEnd)
+        while (!lines.AtEnd && !reader.IsFull)
             statements.Add(
                 Form(lines.Peek) == "kind" ? new KindReader(reader, lines).Read() : Statement(lines.Take())
             );
+        if (!lines.AtEnd)
+            statements.Add(Rest());
         return statements;
+    }
+
+    /// <summary>What is left when there are too many findings.</summary>
+    private BrokenSyntax Rest()
+    {
+        var first = lines.Peek;
+        while (!lines.AtEnd)
+            reader.LeaveOut(lines.Take());
+        return new BrokenSyntax([], lines.SpanFrom(first));
     }
 
     private StatementSyntax Statement(Line line) =>

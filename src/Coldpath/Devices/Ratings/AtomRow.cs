@@ -31,12 +31,13 @@ internal sealed class AtomRow(IReadOnlyList<AtomSyntax> atoms)
     public string? Longest(IEnumerable<string> names) =>
         names.Where(n => Matches(n) > 0).OrderByDescending(Matches).FirstOrDefault();
 
-    /// <summary>A word or a plain number as written; null for anything else.</summary>
+    /// <summary>A word or a number as written, "10A" too; null for anything else.</summary>
     public static string? WordOf(AtomSyntax? atom) =>
         atom switch
         {
             WordAtom word => word.Text,
             NumberAtom number => number.Text,
+            QuantityAtom { Span.Text: var text } when !text.Contains(' ') => text,
             _ => null,
         };
 }

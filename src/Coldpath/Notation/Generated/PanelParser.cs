@@ -7400,156 +7400,10 @@ public partial class PanelParser : Parser {
 		EnterRule(_localctx, 190, RULE_terminal);
 		int _la;
 		try {
-			State = 1162;
+			State = 1163;
 			ErrorHandler.Sync(this);
-			switch (TokenStream.LA(1)) {
-			case T__0:
-			case T__1:
-			case T__2:
-			case T__3:
-			case T__4:
-			case T__5:
-			case T__6:
-			case T__7:
-			case T__9:
-			case T__10:
-			case T__11:
-			case T__12:
-			case T__13:
-			case T__14:
-			case T__15:
-			case T__16:
-			case T__17:
-			case T__18:
-			case T__19:
-			case T__20:
-			case T__21:
-			case T__22:
-			case T__23:
-			case T__24:
-			case T__25:
-			case T__26:
-			case T__27:
-			case T__28:
-			case T__29:
-			case T__30:
-			case T__31:
-			case T__32:
-			case T__33:
-			case T__34:
-			case T__35:
-			case T__36:
-			case T__37:
-			case T__38:
-			case T__39:
-			case T__40:
-			case T__41:
-			case T__42:
-			case T__43:
-			case T__44:
-			case T__45:
-			case T__46:
-			case T__47:
-			case T__48:
-			case T__49:
-			case T__50:
-			case T__51:
-			case T__52:
-			case T__53:
-			case T__54:
-			case T__55:
-			case T__56:
-			case T__57:
-			case T__58:
-			case T__59:
-			case T__60:
-			case T__61:
-			case T__62:
-			case T__63:
-			case T__64:
-			case T__65:
-			case T__66:
-			case T__67:
-			case T__68:
-			case T__69:
-			case T__70:
-			case T__71:
-			case T__72:
-			case T__73:
-			case T__74:
-			case T__75:
-			case T__76:
-			case T__77:
-			case T__78:
-			case T__79:
-			case T__80:
-			case T__81:
-			case T__82:
-			case T__83:
-			case T__84:
-			case T__85:
-			case T__86:
-			case T__87:
-			case T__88:
-			case T__89:
-			case T__90:
-			case T__91:
-			case T__92:
-			case T__93:
-			case T__94:
-			case T__95:
-			case T__96:
-			case T__97:
-			case T__98:
-			case T__99:
-			case T__100:
-			case T__101:
-			case T__102:
-			case T__103:
-			case T__104:
-			case T__105:
-			case T__106:
-			case T__107:
-			case T__108:
-			case T__109:
-			case T__110:
-			case T__111:
-			case T__112:
-			case T__113:
-			case T__114:
-			case T__115:
-			case T__116:
-			case T__117:
-			case T__118:
-			case T__119:
-			case T__120:
-			case T__121:
-			case T__122:
-			case T__123:
-			case T__124:
-			case T__125:
-			case T__126:
-			case T__127:
-			case T__128:
-			case T__129:
-			case T__130:
-			case T__131:
-			case T__132:
-			case T__133:
-			case T__134:
-			case T__135:
-			case T__136:
-			case T__137:
-			case T__138:
-			case T__139:
-			case T__140:
-			case T__141:
-			case T__142:
-			case T__143:
-			case T__144:
-			case STAR:
-			case NUMBER:
-			case WORD:
+			switch ( Interpreter.AdaptivePredict(TokenStream,121,Context) ) {
+			case 1:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 1157;
@@ -7566,22 +7420,27 @@ public partial class PanelParser : Parser {
 				name();
 				}
 				break;
-			case PLUS:
+			case 2:
 				EnterOuterAlt(_localctx, 2);
 				{
 				State = 1160;
-				Match(PLUS);
+				Match(STAR);
 				}
 				break;
-			case MINUS:
+			case 3:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 1161;
+				Match(PLUS);
+				}
+				break;
+			case 4:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 1162;
 				Match(MINUS);
 				}
 				break;
-			default:
-				throw new NoViableAltException(this);
 			}
 		}
 		catch (RecognitionException re) {
@@ -7617,7 +7476,7 @@ public partial class PanelParser : Parser {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1165;
+			State = 1166;
 			ErrorHandler.Sync(this);
 			_alt = 1;
 			do {
@@ -7625,7 +7484,7 @@ public partial class PanelParser : Parser {
 				case 1:
 					{
 					{
-					State = 1164;
+					State = 1165;
 					plainWord();
 					}
 					}
@@ -7633,7 +7492,7 @@ public partial class PanelParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1167;
+				State = 1168;
 				ErrorHandler.Sync(this);
 				_alt = Interpreter.AdaptivePredict(TokenStream,122,Context);
 			} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
@@ -7675,21 +7534,21 @@ public partial class PanelParser : Parser {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1169;
+			State = 1170;
 			name();
-			State = 1173;
+			State = 1174;
 			ErrorHandler.Sync(this);
 			_alt = Interpreter.AdaptivePredict(TokenStream,123,Context);
 			while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 				if ( _alt==1 ) {
 					{
 					{
-					State = 1170;
+					State = 1171;
 					plainWord();
 					}
 					} 
 				}
-				State = 1175;
+				State = 1176;
 				ErrorHandler.Sync(this);
 				_alt = Interpreter.AdaptivePredict(TokenStream,123,Context);
 			}
@@ -7730,20 +7589,20 @@ public partial class PanelParser : Parser {
 		NameContext _localctx = new NameContext(Context, State);
 		EnterRule(_localctx, 196, RULE_name);
 		try {
-			State = 1181;
+			State = 1182;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1176;
+				State = 1177;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1177;
+				State = 1178;
 				Match(NUMBER);
 				}
 				break;
@@ -7865,7 +7724,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1178;
+				State = 1179;
 				ordinary();
 				}
 				break;
@@ -7896,7 +7755,7 @@ public partial class PanelParser : Parser {
 			case T__144:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1179;
+				State = 1180;
 				connecting();
 				}
 				break;
@@ -7905,7 +7764,7 @@ public partial class PanelParser : Parser {
 			case T__31:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1180;
+				State = 1181;
 				logical();
 				}
 				break;
@@ -7942,20 +7801,20 @@ public partial class PanelParser : Parser {
 		PlainWordContext _localctx = new PlainWordContext(Context, State);
 		EnterRule(_localctx, 198, RULE_plainWord);
 		try {
-			State = 1186;
+			State = 1187;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1183;
+				State = 1184;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1184;
+				State = 1185;
 				Match(NUMBER);
 				}
 				break;
@@ -8077,7 +7936,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1185;
+				State = 1186;
 				ordinary();
 				}
 				break;
@@ -8113,13 +7972,13 @@ public partial class PanelParser : Parser {
 		RatingWordContext _localctx = new RatingWordContext(Context, State);
 		EnterRule(_localctx, 200, RULE_ratingWord);
 		try {
-			State = 1190;
+			State = 1191;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1188;
+				State = 1189;
 				Match(WORD);
 				}
 				break;
@@ -8241,7 +8100,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1189;
+				State = 1190;
 				ordinary();
 				}
 				break;
@@ -8281,20 +8140,20 @@ public partial class PanelParser : Parser {
 		RefWordContext _localctx = new RefWordContext(Context, State);
 		EnterRule(_localctx, 202, RULE_refWord);
 		try {
-			State = 1198;
+			State = 1199;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1192;
+				State = 1193;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1193;
+				State = 1194;
 				Match(NUMBER);
 				}
 				break;
@@ -8416,7 +8275,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1194;
+				State = 1195;
 				ordinary();
 				}
 				break;
@@ -8447,21 +8306,21 @@ public partial class PanelParser : Parser {
 			case T__144:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1195;
+				State = 1196;
 				connecting();
 				}
 				break;
 			case T__30:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1196;
+				State = 1197;
 				Match(T__30);
 				}
 				break;
 			case T__31:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1197;
+				State = 1198;
 				Match(T__31);
 				}
 				break;
@@ -8501,20 +8360,20 @@ public partial class PanelParser : Parser {
 		SubjectWordContext _localctx = new SubjectWordContext(Context, State);
 		EnterRule(_localctx, 204, RULE_subjectWord);
 		try {
-			State = 1204;
+			State = 1205;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1200;
+				State = 1201;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1201;
+				State = 1202;
 				Match(NUMBER);
 				}
 				break;
@@ -8636,7 +8495,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1202;
+				State = 1203;
 				ordinary();
 				}
 				break;
@@ -8667,7 +8526,7 @@ public partial class PanelParser : Parser {
 			case T__144:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1203;
+				State = 1204;
 				connecting();
 				}
 				break;
@@ -8704,20 +8563,20 @@ public partial class PanelParser : Parser {
 		StateWordContext _localctx = new StateWordContext(Context, State);
 		EnterRule(_localctx, 206, RULE_stateWord);
 		try {
-			State = 1230;
+			State = 1231;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1206;
+				State = 1207;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1207;
+				State = 1208;
 				Match(NUMBER);
 				}
 				break;
@@ -8839,154 +8698,154 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1208;
+				State = 1209;
 				ordinary();
 				}
 				break;
 			case T__140:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1209;
+				State = 1210;
 				Match(T__140);
 				}
 				break;
 			case T__24:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1210;
+				State = 1211;
 				Match(T__24);
 				}
 				break;
 			case T__17:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1211;
+				State = 1212;
 				Match(T__17);
 				}
 				break;
 			case T__41:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1212;
+				State = 1213;
 				Match(T__41);
 				}
 				break;
 			case T__39:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1213;
+				State = 1214;
 				Match(T__39);
 				}
 				break;
 			case T__42:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1214;
+				State = 1215;
 				Match(T__42);
 				}
 				break;
 			case T__40:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1215;
+				State = 1216;
 				Match(T__40);
 				}
 				break;
 			case T__70:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1216;
+				State = 1217;
 				Match(T__70);
 				}
 				break;
 			case T__141:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1217;
+				State = 1218;
 				Match(T__141);
 				}
 				break;
 			case T__10:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 1218;
+				State = 1219;
 				Match(T__10);
 				}
 				break;
 			case T__20:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 1219;
+				State = 1220;
 				Match(T__20);
 				}
 				break;
 			case T__22:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 1220;
+				State = 1221;
 				Match(T__22);
 				}
 				break;
 			case T__72:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 1221;
+				State = 1222;
 				Match(T__72);
 				}
 				break;
 			case T__139:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 1222;
+				State = 1223;
 				Match(T__139);
 				}
 				break;
 			case T__108:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 1223;
+				State = 1224;
 				Match(T__108);
 				}
 				break;
 			case T__143:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 1224;
+				State = 1225;
 				Match(T__143);
 				}
 				break;
 			case T__19:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 1225;
+				State = 1226;
 				Match(T__19);
 				}
 				break;
 			case T__102:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 1226;
+				State = 1227;
 				Match(T__102);
 				}
 				break;
 			case T__122:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 1227;
+				State = 1228;
 				Match(T__122);
 				}
 				break;
 			case T__137:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 1228;
+				State = 1229;
 				Match(T__137);
 				}
 				break;
 			case T__138:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 1229;
+				State = 1230;
 				Match(T__138);
 				}
 				break;
@@ -9021,7 +8880,7 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1232;
+			State = 1233;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 6442459136L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9059,7 +8918,7 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1234;
+			State = 1235;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 16492854052872L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4503878800244741L) != 0) || ((((_la - 138)) & ~0x3f) == 0 && ((1L << (_la - 138)) & 223L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9097,7 +8956,7 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1236;
+			State = 1237;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -16499296512522L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -576496486431326849L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 33791L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -9120,7 +8979,7 @@ public partial class PanelParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,169,1239,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,169,1240,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9212,13 +9071,13 @@ public partial class PanelParser : Parser {
 		1,92,1,92,1,92,1,92,4,92,1125,8,92,11,92,12,92,1126,3,92,1129,8,92,1,92,
 		1,92,5,92,1133,8,92,10,92,12,92,1136,9,92,3,92,1138,8,92,1,93,1,93,1,93,
 		1,93,1,93,1,93,1,94,1,94,1,94,1,94,5,94,1150,8,94,10,94,12,94,1153,9,94,
-		1,94,1,94,1,95,3,95,1158,8,95,1,95,1,95,1,95,3,95,1163,8,95,1,96,4,96,
-		1166,8,96,11,96,12,96,1167,1,97,1,97,5,97,1172,8,97,10,97,12,97,1175,9,
-		97,1,98,1,98,1,98,1,98,1,98,3,98,1182,8,98,1,99,1,99,1,99,3,99,1187,8,
-		99,1,100,1,100,3,100,1191,8,100,1,101,1,101,1,101,1,101,1,101,1,101,3,
-		101,1199,8,101,1,102,1,102,1,102,1,102,3,102,1205,8,102,1,103,1,103,1,
-		103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,
-		1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,3,103,1231,
+		1,94,1,94,1,95,3,95,1158,8,95,1,95,1,95,1,95,1,95,3,95,1164,8,95,1,96,
+		4,96,1167,8,96,11,96,12,96,1168,1,97,1,97,5,97,1173,8,97,10,97,12,97,1176,
+		9,97,1,98,1,98,1,98,1,98,1,98,3,98,1183,8,98,1,99,1,99,1,99,3,99,1188,
+		8,99,1,100,1,100,3,100,1192,8,100,1,101,1,101,1,101,1,101,1,101,1,101,
+		3,101,1200,8,101,1,102,1,102,1,102,1,102,3,102,1206,8,102,1,103,1,103,
+		1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,
+		1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,3,103,1232,
 		8,103,1,104,1,104,1,105,1,105,1,106,1,106,1,106,0,0,107,0,2,4,6,8,10,12,
 		14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,
 		62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
@@ -9230,7 +9089,7 @@ public partial class PanelParser : Parser {
 		143,143,1,0,151,152,1,0,153,154,2,0,13,13,31,32,16,0,3,3,11,11,16,16,18,
 		18,20,21,23,23,25,25,27,27,40,43,71,71,73,73,103,103,109,109,123,123,138,
 		142,144,145,19,0,1,2,4,8,10,10,12,12,14,15,17,17,19,19,22,22,24,24,26,
-		26,28,30,33,39,44,70,72,72,74,102,104,108,110,122,124,137,143,143,1331,
+		26,28,30,33,39,44,70,72,72,74,102,104,108,110,122,124,137,143,143,1333,
 		0,214,1,0,0,0,2,218,1,0,0,0,4,226,1,0,0,0,6,230,1,0,0,0,8,238,1,0,0,0,
 		10,252,1,0,0,0,12,254,1,0,0,0,14,263,1,0,0,0,16,276,1,0,0,0,18,278,1,0,
 		0,0,20,289,1,0,0,0,22,297,1,0,0,0,24,309,1,0,0,0,26,311,1,0,0,0,28,324,
@@ -9251,10 +9110,10 @@ public partial class PanelParser : Parser {
 		0,0,0,158,947,1,0,0,0,160,956,1,0,0,0,162,972,1,0,0,0,164,982,1,0,0,0,
 		166,985,1,0,0,0,168,991,1,0,0,0,170,1007,1,0,0,0,172,1068,1,0,0,0,174,
 		1077,1,0,0,0,176,1087,1,0,0,0,178,1089,1,0,0,0,180,1097,1,0,0,0,182,1106,
-		1,0,0,0,184,1137,1,0,0,0,186,1139,1,0,0,0,188,1145,1,0,0,0,190,1162,1,
-		0,0,0,192,1165,1,0,0,0,194,1169,1,0,0,0,196,1181,1,0,0,0,198,1186,1,0,
-		0,0,200,1190,1,0,0,0,202,1198,1,0,0,0,204,1204,1,0,0,0,206,1230,1,0,0,
-		0,208,1232,1,0,0,0,210,1234,1,0,0,0,212,1236,1,0,0,0,214,215,5,1,0,0,215,
+		1,0,0,0,184,1137,1,0,0,0,186,1139,1,0,0,0,188,1145,1,0,0,0,190,1163,1,
+		0,0,0,192,1166,1,0,0,0,194,1170,1,0,0,0,196,1182,1,0,0,0,198,1187,1,0,
+		0,0,200,1191,1,0,0,0,202,1199,1,0,0,0,204,1205,1,0,0,0,206,1231,1,0,0,
+		0,208,1233,1,0,0,0,210,1235,1,0,0,0,212,1237,1,0,0,0,214,215,5,1,0,0,215,
 		216,5,163,0,0,216,217,5,0,0,1,217,1,1,0,0,0,218,219,5,2,0,0,219,222,3,
 		194,97,0,220,221,5,3,0,0,221,223,3,196,98,0,222,220,1,0,0,0,222,223,1,
 		0,0,0,223,224,1,0,0,0,224,225,5,0,0,1,225,3,1,0,0,0,226,227,5,4,0,0,227,
@@ -9520,46 +9379,47 @@ public partial class PanelParser : Parser {
 		3,190,95,0,1149,1147,1,0,0,0,1150,1153,1,0,0,0,1151,1149,1,0,0,0,1151,
 		1152,1,0,0,0,1152,1154,1,0,0,0,1153,1151,1,0,0,0,1154,1155,5,159,0,0,1155,
 		189,1,0,0,0,1156,1158,5,153,0,0,1157,1156,1,0,0,0,1157,1158,1,0,0,0,1158,
-		1159,1,0,0,0,1159,1163,3,196,98,0,1160,1163,5,151,0,0,1161,1163,5,152,
-		0,0,1162,1157,1,0,0,0,1162,1160,1,0,0,0,1162,1161,1,0,0,0,1163,191,1,0,
-		0,0,1164,1166,3,198,99,0,1165,1164,1,0,0,0,1166,1167,1,0,0,0,1167,1165,
-		1,0,0,0,1167,1168,1,0,0,0,1168,193,1,0,0,0,1169,1173,3,196,98,0,1170,1172,
-		3,198,99,0,1171,1170,1,0,0,0,1172,1175,1,0,0,0,1173,1171,1,0,0,0,1173,
-		1174,1,0,0,0,1174,195,1,0,0,0,1175,1173,1,0,0,0,1176,1182,5,162,0,0,1177,
-		1182,5,161,0,0,1178,1182,3,212,106,0,1179,1182,3,210,105,0,1180,1182,3,
-		208,104,0,1181,1176,1,0,0,0,1181,1177,1,0,0,0,1181,1178,1,0,0,0,1181,1179,
-		1,0,0,0,1181,1180,1,0,0,0,1182,197,1,0,0,0,1183,1187,5,162,0,0,1184,1187,
-		5,161,0,0,1185,1187,3,212,106,0,1186,1183,1,0,0,0,1186,1184,1,0,0,0,1186,
-		1185,1,0,0,0,1187,199,1,0,0,0,1188,1191,5,162,0,0,1189,1191,3,212,106,
-		0,1190,1188,1,0,0,0,1190,1189,1,0,0,0,1191,201,1,0,0,0,1192,1199,5,162,
-		0,0,1193,1199,5,161,0,0,1194,1199,3,212,106,0,1195,1199,3,210,105,0,1196,
-		1199,5,31,0,0,1197,1199,5,32,0,0,1198,1192,1,0,0,0,1198,1193,1,0,0,0,1198,
-		1194,1,0,0,0,1198,1195,1,0,0,0,1198,1196,1,0,0,0,1198,1197,1,0,0,0,1199,
-		203,1,0,0,0,1200,1205,5,162,0,0,1201,1205,5,161,0,0,1202,1205,3,212,106,
-		0,1203,1205,3,210,105,0,1204,1200,1,0,0,0,1204,1201,1,0,0,0,1204,1202,
-		1,0,0,0,1204,1203,1,0,0,0,1205,205,1,0,0,0,1206,1231,5,162,0,0,1207,1231,
-		5,161,0,0,1208,1231,3,212,106,0,1209,1231,5,141,0,0,1210,1231,5,25,0,0,
-		1211,1231,5,18,0,0,1212,1231,5,42,0,0,1213,1231,5,40,0,0,1214,1231,5,43,
-		0,0,1215,1231,5,41,0,0,1216,1231,5,71,0,0,1217,1231,5,142,0,0,1218,1231,
-		5,11,0,0,1219,1231,5,21,0,0,1220,1231,5,23,0,0,1221,1231,5,73,0,0,1222,
-		1231,5,140,0,0,1223,1231,5,109,0,0,1224,1231,5,144,0,0,1225,1231,5,20,
-		0,0,1226,1231,5,103,0,0,1227,1231,5,123,0,0,1228,1231,5,138,0,0,1229,1231,
-		5,139,0,0,1230,1206,1,0,0,0,1230,1207,1,0,0,0,1230,1208,1,0,0,0,1230,1209,
-		1,0,0,0,1230,1210,1,0,0,0,1230,1211,1,0,0,0,1230,1212,1,0,0,0,1230,1213,
-		1,0,0,0,1230,1214,1,0,0,0,1230,1215,1,0,0,0,1230,1216,1,0,0,0,1230,1217,
-		1,0,0,0,1230,1218,1,0,0,0,1230,1219,1,0,0,0,1230,1220,1,0,0,0,1230,1221,
-		1,0,0,0,1230,1222,1,0,0,0,1230,1223,1,0,0,0,1230,1224,1,0,0,0,1230,1225,
-		1,0,0,0,1230,1226,1,0,0,0,1230,1227,1,0,0,0,1230,1228,1,0,0,0,1230,1229,
-		1,0,0,0,1231,207,1,0,0,0,1232,1233,7,13,0,0,1233,209,1,0,0,0,1234,1235,
-		7,14,0,0,1235,211,1,0,0,0,1236,1237,7,15,0,0,1237,213,1,0,0,0,130,222,
-		234,242,252,259,270,276,284,294,301,305,309,319,328,347,353,356,359,362,
-		371,374,383,386,389,392,405,408,411,414,441,445,452,458,460,463,470,476,
-		483,486,492,508,526,535,543,548,558,563,565,570,573,579,602,605,617,620,
-		628,636,640,646,662,668,684,690,698,705,715,722,733,743,747,750,755,765,
-		781,793,799,807,815,823,832,843,853,859,869,879,884,896,905,911,917,923,
-		936,945,968,982,996,1002,1004,1007,1014,1017,1022,1028,1035,1040,1054,
-		1062,1066,1068,1077,1087,1094,1102,1106,1115,1126,1128,1134,1137,1151,
-		1157,1162,1167,1173,1181,1186,1190,1198,1204,1230
+		1159,1,0,0,0,1159,1164,3,196,98,0,1160,1164,5,153,0,0,1161,1164,5,151,
+		0,0,1162,1164,5,152,0,0,1163,1157,1,0,0,0,1163,1160,1,0,0,0,1163,1161,
+		1,0,0,0,1163,1162,1,0,0,0,1164,191,1,0,0,0,1165,1167,3,198,99,0,1166,1165,
+		1,0,0,0,1167,1168,1,0,0,0,1168,1166,1,0,0,0,1168,1169,1,0,0,0,1169,193,
+		1,0,0,0,1170,1174,3,196,98,0,1171,1173,3,198,99,0,1172,1171,1,0,0,0,1173,
+		1176,1,0,0,0,1174,1172,1,0,0,0,1174,1175,1,0,0,0,1175,195,1,0,0,0,1176,
+		1174,1,0,0,0,1177,1183,5,162,0,0,1178,1183,5,161,0,0,1179,1183,3,212,106,
+		0,1180,1183,3,210,105,0,1181,1183,3,208,104,0,1182,1177,1,0,0,0,1182,1178,
+		1,0,0,0,1182,1179,1,0,0,0,1182,1180,1,0,0,0,1182,1181,1,0,0,0,1183,197,
+		1,0,0,0,1184,1188,5,162,0,0,1185,1188,5,161,0,0,1186,1188,3,212,106,0,
+		1187,1184,1,0,0,0,1187,1185,1,0,0,0,1187,1186,1,0,0,0,1188,199,1,0,0,0,
+		1189,1192,5,162,0,0,1190,1192,3,212,106,0,1191,1189,1,0,0,0,1191,1190,
+		1,0,0,0,1192,201,1,0,0,0,1193,1200,5,162,0,0,1194,1200,5,161,0,0,1195,
+		1200,3,212,106,0,1196,1200,3,210,105,0,1197,1200,5,31,0,0,1198,1200,5,
+		32,0,0,1199,1193,1,0,0,0,1199,1194,1,0,0,0,1199,1195,1,0,0,0,1199,1196,
+		1,0,0,0,1199,1197,1,0,0,0,1199,1198,1,0,0,0,1200,203,1,0,0,0,1201,1206,
+		5,162,0,0,1202,1206,5,161,0,0,1203,1206,3,212,106,0,1204,1206,3,210,105,
+		0,1205,1201,1,0,0,0,1205,1202,1,0,0,0,1205,1203,1,0,0,0,1205,1204,1,0,
+		0,0,1206,205,1,0,0,0,1207,1232,5,162,0,0,1208,1232,5,161,0,0,1209,1232,
+		3,212,106,0,1210,1232,5,141,0,0,1211,1232,5,25,0,0,1212,1232,5,18,0,0,
+		1213,1232,5,42,0,0,1214,1232,5,40,0,0,1215,1232,5,43,0,0,1216,1232,5,41,
+		0,0,1217,1232,5,71,0,0,1218,1232,5,142,0,0,1219,1232,5,11,0,0,1220,1232,
+		5,21,0,0,1221,1232,5,23,0,0,1222,1232,5,73,0,0,1223,1232,5,140,0,0,1224,
+		1232,5,109,0,0,1225,1232,5,144,0,0,1226,1232,5,20,0,0,1227,1232,5,103,
+		0,0,1228,1232,5,123,0,0,1229,1232,5,138,0,0,1230,1232,5,139,0,0,1231,1207,
+		1,0,0,0,1231,1208,1,0,0,0,1231,1209,1,0,0,0,1231,1210,1,0,0,0,1231,1211,
+		1,0,0,0,1231,1212,1,0,0,0,1231,1213,1,0,0,0,1231,1214,1,0,0,0,1231,1215,
+		1,0,0,0,1231,1216,1,0,0,0,1231,1217,1,0,0,0,1231,1218,1,0,0,0,1231,1219,
+		1,0,0,0,1231,1220,1,0,0,0,1231,1221,1,0,0,0,1231,1222,1,0,0,0,1231,1223,
+		1,0,0,0,1231,1224,1,0,0,0,1231,1225,1,0,0,0,1231,1226,1,0,0,0,1231,1227,
+		1,0,0,0,1231,1228,1,0,0,0,1231,1229,1,0,0,0,1231,1230,1,0,0,0,1232,207,
+		1,0,0,0,1233,1234,7,13,0,0,1234,209,1,0,0,0,1235,1236,7,14,0,0,1236,211,
+		1,0,0,0,1237,1238,7,15,0,0,1238,213,1,0,0,0,130,222,234,242,252,259,270,
+		276,284,294,301,305,309,319,328,347,353,356,359,362,371,374,383,386,389,
+		392,405,408,411,414,441,445,452,458,460,463,470,476,483,486,492,508,526,
+		535,543,548,558,563,565,570,573,579,602,605,617,620,628,636,640,646,662,
+		668,684,690,698,705,715,722,733,743,747,750,755,765,781,793,799,807,815,
+		823,832,843,853,859,869,879,884,896,905,911,917,923,936,945,968,982,996,
+		1002,1004,1007,1014,1017,1022,1028,1035,1040,1054,1062,1066,1068,1077,
+		1087,1094,1102,1106,1115,1126,1128,1134,1137,1151,1157,1163,1168,1174,
+		1182,1187,1191,1199,1205,1231
 	};
 
 	public static readonly ATN _ATN =

@@ -16,6 +16,9 @@ public sealed record PanelSyntax(
     /// that occurs here: the broken line may have declared it.
     /// </summary>
     public required IReadOnlySet<string> BrokenWords { get; init; }
+
+    /// <summary>Whether all of the text was understood: there are no findings.</summary>
+    public required bool IsWhole { get; init; }
 }
 
 /// <summary>A comment with its '#'.</summary>
