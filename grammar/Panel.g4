@@ -58,6 +58,7 @@ kind   : 'kind' name+ EOF ;
 means  : 'means' TEXT EOF ;
 letter : 'letter' name EOF ;
 symbol : 'symbol' name+ EOF ;
+like   : 'like' phrase EOF ;
 end    : 'end' EOF ;
 
 takes        : 'takes' phrase ratingForm ( COMMA takesOption )* EOF ;
@@ -79,11 +80,11 @@ bar           : 'bar' list+ first? EOF ;
 side          : ( 'line' | 'load' ) 'side' list first? EOF ;
 element       : elementType name* pair? ( COMMA elementOption )* EOF ;
 elementType   : 'conductor' | 'contact' | 'semiconductor' | 'thermal' | 'series' | 'load' | 'diode' | 'fault' ;
-elementOption : 'power' | 'through' | 'closed' 'when' guard | 'leaks' 'when' guard ;
+elementOption : 'power' | 'through' | 'welds' | 'closed' 'when' guard | 'leaks' 'when' guard ;
 coil          : 'coil' name* pair 'at' sum COMMA 'moves' name EOF ;
 family        : 'family' familyName pair ( 'by' by=name )? ( COMMA familyOption )* EOF ;
 familyName    : name+ ;
-familyOption  : 'through' | 'closed' 'when' guard ;
+familyOption  : 'through' | 'welds' | 'closed' 'when' guard ;
 
 variable       : 'variable' name COLON name ( BAR name )* ( COMMA variableOption )* EOF ;
 variableOption : variableSort | 'rest' name | 'powered' name | 'momentary' ;
@@ -125,14 +126,14 @@ devicePair     : 'pair' name 'of' phrase EOF ;
 
 guard     : guardPart ( ( 'and' guardPart )+ | ( 'or' guardPart )+ )? ;
 guardPart : 'not'? ( LPAREN guard RPAREN | guardTerm ) ;
-guardTerm : 'loosely'? 'energised' pair band?                            # energised
-          | ( 'must' 'pull' | 'may' ( 'pull' | 'hold' ) ) pair 'at' sum  # pull
-          | 'loosely'? 'fed' list ( 'forward' | 'reverse' )?             # fed
-          | 'single' list                                                # single
-          | 'joined' pair                                                # joined
-          | 'at' 'most' 'one' 'of' name name+                            # atMostOne
-          | ( 'any' | 'no' ) phrase ( 'closed' | 'carries' )?            # quantified
-          | phrase guardSuffix?                                          # named
+guardTerm : 'loosely'? 'energised' pair band?                              # energised
+          | ( 'must' 'pull' | 'may' ( 'pull' | 'hold' ) ) pair 'at' sum    # pull
+          | ( 'loosely' | 'series' )? 'fed' list ( 'forward' | 'reverse' )?  # fed
+          | 'single' list                                                  # single
+          | 'joined' pair                                                  # joined
+          | 'at' 'most' 'one' 'of' name name+                              # atMostOne
+          | ( 'any' | 'no' ) phrase ( 'closed' | 'carries' | 'is' label )? # quantified
+          | phrase guardSuffix?                                            # named
           ;
 band        : 'between' low=sum 'and' high=sum | 'at' at=sum ;
 guardSuffix : 'is' label | 'at' ( 'least' | 'most' ) sum | 'given' | 'closed' | 'carries' ;
@@ -148,7 +149,7 @@ operand : LPAREN sum RPAREN | NUMBER ( PERCENT | plainWord+ )? | ratingWord plai
 
 pair     : LBRACKET terminal MINUS terminal RBRACKET ;
 list     : LBRACKET terminal ( COMMA terminal )* RBRACKET ;
-terminal : STAR? name | PLUS | MINUS ;
+terminal : STAR? name | STAR | PLUS | MINUS ;
 
 phrase      : plainWord+ ;
 label       : name plainWord* ;
@@ -176,7 +177,8 @@ ordinary : 'panel' | 'drawing' | 'rules' | 'system' | 'rung' | 'wire' | 'untrace
          | 'letter' | 'symbol' | 'end' | 'takes' | 'number' | 'text' | 'positions' | 'devices' | 'bare' | 'needed'
          | 'default' | 'flag' | 'let' | 'if' | 'else' | 'for' | 'each' | 'pole' | 'first' | 'bar' | 'line' | 'load'
          | 'side' | 'conductor' | 'contact' | 'semiconductor' | 'thermal' | 'series' | 'diode' | 'fault' | 'power'
-         | 'leaks' | 'coil' | 'moves' | 'family' | 'variable' | 'process' | 'condition' | 'cell' | 'timer' | 'trip'
+         | 'leaks' | 'like' | 'welds' | 'coil' | 'moves' | 'family' | 'variable' | 'process' | 'condition' | 'cell'
+         | 'timer' | 'trip'
          | 'rest' | 'powered' | 'momentary' | 'may' | 'make' | 'before' | 'break' | 'class' | 'state' | 'source'
          | 'converter' | 'present' | 'group' | 'limited' | 'extra' | 'low' | 'dc' | 'stored' | 'discharge' | 'plus'
          | 'minus' | 'winding' | 'coupling' | 'mode' | 'joined' | 'apart' | 'turns' | 'speed' | 'use' | 'isolates'

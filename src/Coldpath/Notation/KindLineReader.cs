@@ -35,6 +35,7 @@ internal static class KindLineReader
             "means" => Made(g => g.means(), (b, l) => b.Means(l)),
             "letter" => Made(g => g.letter(), (b, l) => b.Letter(l)),
             "symbol" => Made(g => g.symbol(), (b, l) => b.Symbol(l)),
+            "like" => Made(g => g.like(), (b, l) => b.Like(l)),
             "takes" => Made(g => g.takes(), (b, l) => b.Takes(l, line)),
             "flag" => Made(g => g.flag(), (b, l) => b.Flag(l)),
             "let" => Made(g => g.let(), (b, l) => b.Let(l)),

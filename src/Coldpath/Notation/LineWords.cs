@@ -17,7 +17,7 @@ public static class LineWords
     );
 
     private static readonly FrozenSet<string> Kinds = Set(
-        "means letter symbol takes flag let if else end for bar line load conductor contact semiconductor thermal "
+        "means letter symbol like takes flag let if else end for bar line load conductor contact semiconductor thermal "
             + "series diode fault coil family variable positions failure state source converter winding coupling mode "
             + "use isolates protects opens constraint pair"
     );

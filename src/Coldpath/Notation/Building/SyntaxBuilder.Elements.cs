@@ -17,7 +17,10 @@ internal sealed partial class SyntaxBuilder
             OptionalGuard(options.LastOrDefault(o => Head(o) == "closed")?.guard()),
             OptionalGuard(options.LastOrDefault(o => Head(o) == "leaks")?.guard()),
             Span(line)
-        );
+        )
+        {
+            Welds = options.Any(o => Head(o) == "welds"),
+        };
     }
 
     public KindLineSyntax Coil(Grammar.CoilContext line) =>
@@ -39,7 +42,10 @@ internal sealed partial class SyntaxBuilder
             OptionalGuard(options.LastOrDefault(o => Head(o) == "closed")?.guard()),
             OptionalWord(line.by),
             Span(line)
-        );
+        )
+        {
+            Welds = options.Any(o => Head(o) == "welds"),
+        };
     }
 
     public KindLineSyntax Bar(Grammar.BarContext line) =>

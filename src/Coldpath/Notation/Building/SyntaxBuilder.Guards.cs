@@ -64,13 +64,18 @@ internal sealed partial class SyntaxBuilder
                 ? null
                 : new WordSyntax(Text(order), reading.Span(order.StartIndex, order.StopIndex + 1)),
             Span(term)
-        );
+        )
+        {
+            InSeries = Head(term) == "series",
+        };
     }
 
     private KindTermSyntax Quantified(Grammar.QuantifiedContext term)
     {
         var quantifier = Head(term) == "any" ? Quantifier.Any : Quantifier.No;
         var words = Words(term.phrase());
+        if (term.label() is { } value)
+            return new IsSyntax(words, Words(value), Span(term)) { Quantifier = quantifier };
         var verb = term.Stop.TokenIndex > term.phrase().Stop.TokenIndex ? Text(term.Stop) : null;
         return verb switch
         {

@@ -67,6 +67,8 @@ internal sealed partial class SyntaxBuilder
 
     public KindLineSyntax Means(Grammar.MeansContext line) => new MeansSyntax(Text(line.TEXT()), Span(line));
 
+    public KindLineSyntax Like(Grammar.LikeContext line) => new LikeSyntax(Words(line.phrase()), Span(line));
+
     public KindLineSyntax Letter(Grammar.LetterContext line) =>
         new LetterSyntax(Word(line.name()), Span(line));
 

@@ -56,10 +56,10 @@ public partial class PanelParser : Parser {
 		T__125=126, T__126=127, T__127=128, T__128=129, T__129=130, T__130=131, 
 		T__131=132, T__132=133, T__133=134, T__134=135, T__135=136, T__136=137, 
 		T__137=138, T__138=139, T__139=140, T__140=141, T__141=142, T__142=143, 
-		ARROW=144, BAR=145, COMMA=146, COLON=147, EQUALS=148, PLUS=149, MINUS=150, 
-		STAR=151, SLASH=152, PERCENT=153, LPAREN=154, RPAREN=155, LBRACKET=156, 
-		RBRACKET=157, TERMINAL=158, NUMBER=159, WORD=160, TEXT=161, UNCLOSED=162, 
-		COMMENT=163, NEWLINE=164, INVISIBLE=165, BLANK=166, OTHER=167;
+		T__143=144, T__144=145, ARROW=146, BAR=147, COMMA=148, COLON=149, EQUALS=150, 
+		PLUS=151, MINUS=152, STAR=153, SLASH=154, PERCENT=155, LPAREN=156, RPAREN=157, 
+		LBRACKET=158, RBRACKET=159, TERMINAL=160, NUMBER=161, WORD=162, TEXT=163, 
+		UNCLOSED=164, COMMENT=165, NEWLINE=166, INVISIBLE=167, BLANK=168, OTHER=169;
 	public const int
 		RULE_panelName = 0, RULE_drawing = 1, RULE_rules = 2, RULE_system = 3, 
 		RULE_declaration = 4, RULE_atom = 5, RULE_chain = 6, RULE_rung = 7, RULE_step = 8, 
@@ -68,42 +68,44 @@ public partial class PanelParser : Parser {
 		RULE_refs = 17, RULE_never = 18, RULE_dead = 19, RULE_stops = 20, RULE_can = 21, 
 		RULE_waive = 22, RULE_settled = 23, RULE_atOnce = 24, RULE_failures = 25, 
 		RULE_place = 26, RULE_condition = 27, RULE_conditionPart = 28, RULE_stateTerm = 29, 
-		RULE_kind = 30, RULE_means = 31, RULE_letter = 32, RULE_symbol = 33, RULE_end = 34, 
-		RULE_takes = 35, RULE_ratingForm = 36, RULE_ratingShape = 37, RULE_choice = 38, 
-		RULE_takesOption = 39, RULE_defaultValue = 40, RULE_unit = 41, RULE_flag = 42, 
-		RULE_let = 43, RULE_ifBlock = 44, RULE_elseLine = 45, RULE_forEachPole = 46, 
-		RULE_first = 47, RULE_bar = 48, RULE_side = 49, RULE_element = 50, RULE_elementType = 51, 
-		RULE_elementOption = 52, RULE_coil = 53, RULE_family = 54, RULE_familyName = 55, 
-		RULE_familyOption = 56, RULE_variable = 57, RULE_variableOption = 58, 
-		RULE_variableSort = 59, RULE_move = 60, RULE_positions = 61, RULE_makeBefore = 62, 
-		RULE_failure = 63, RULE_state = 64, RULE_source = 65, RULE_converter = 66, 
-		RULE_converterOption = 67, RULE_supplyOption = 68, RULE_supplyConductor = 69, 
-		RULE_conductorOption = 70, RULE_winding = 71, RULE_coupling = 72, RULE_loadMode = 73, 
-		RULE_modeOption = 74, RULE_use = 75, RULE_isolates = 76, RULE_isolatesOption = 77, 
-		RULE_protects = 78, RULE_opensOnShort = 79, RULE_constraint = 80, RULE_constraintName = 81, 
-		RULE_devicePair = 82, RULE_guard = 83, RULE_guardPart = 84, RULE_guardTerm = 85, 
-		RULE_band = 86, RULE_guardSuffix = 87, RULE_sum = 88, RULE_product = 89, 
-		RULE_factor = 90, RULE_operand = 91, RULE_pair = 92, RULE_list = 93, RULE_terminal = 94, 
-		RULE_phrase = 95, RULE_label = 96, RULE_name = 97, RULE_plainWord = 98, 
-		RULE_ratingWord = 99, RULE_refWord = 100, RULE_subjectWord = 101, RULE_stateWord = 102, 
-		RULE_logical = 103, RULE_connecting = 104, RULE_ordinary = 105;
+		RULE_kind = 30, RULE_means = 31, RULE_letter = 32, RULE_symbol = 33, RULE_like = 34, 
+		RULE_end = 35, RULE_takes = 36, RULE_ratingForm = 37, RULE_ratingShape = 38, 
+		RULE_choice = 39, RULE_takesOption = 40, RULE_defaultValue = 41, RULE_unit = 42, 
+		RULE_flag = 43, RULE_let = 44, RULE_ifBlock = 45, RULE_elseLine = 46, 
+		RULE_forEachPole = 47, RULE_first = 48, RULE_bar = 49, RULE_side = 50, 
+		RULE_element = 51, RULE_elementType = 52, RULE_elementOption = 53, RULE_coil = 54, 
+		RULE_family = 55, RULE_familyName = 56, RULE_familyOption = 57, RULE_variable = 58, 
+		RULE_variableOption = 59, RULE_variableSort = 60, RULE_move = 61, RULE_positions = 62, 
+		RULE_makeBefore = 63, RULE_failure = 64, RULE_state = 65, RULE_source = 66, 
+		RULE_converter = 67, RULE_converterOption = 68, RULE_supplyOption = 69, 
+		RULE_supplyConductor = 70, RULE_conductorOption = 71, RULE_winding = 72, 
+		RULE_coupling = 73, RULE_loadMode = 74, RULE_modeOption = 75, RULE_use = 76, 
+		RULE_isolates = 77, RULE_isolatesOption = 78, RULE_protects = 79, RULE_opensOnShort = 80, 
+		RULE_constraint = 81, RULE_constraintName = 82, RULE_devicePair = 83, 
+		RULE_guard = 84, RULE_guardPart = 85, RULE_guardTerm = 86, RULE_band = 87, 
+		RULE_guardSuffix = 88, RULE_sum = 89, RULE_product = 90, RULE_factor = 91, 
+		RULE_operand = 92, RULE_pair = 93, RULE_list = 94, RULE_terminal = 95, 
+		RULE_phrase = 96, RULE_label = 97, RULE_name = 98, RULE_plainWord = 99, 
+		RULE_ratingWord = 100, RULE_refWord = 101, RULE_subjectWord = 102, RULE_stateWord = 103, 
+		RULE_logical = 104, RULE_connecting = 105, RULE_ordinary = 106;
 	public static readonly string[] ruleNames = {
 		"panelName", "drawing", "rules", "system", "declaration", "atom", "chain", 
 		"rung", "step", "group", "branch", "ref", "terminals", "wire", "untraced", 
 		"seen", "fromDrawing", "refs", "never", "dead", "stops", "can", "waive", 
 		"settled", "atOnce", "failures", "place", "condition", "conditionPart", 
-		"stateTerm", "kind", "means", "letter", "symbol", "end", "takes", "ratingForm", 
-		"ratingShape", "choice", "takesOption", "defaultValue", "unit", "flag", 
-		"let", "ifBlock", "elseLine", "forEachPole", "first", "bar", "side", "element", 
-		"elementType", "elementOption", "coil", "family", "familyName", "familyOption", 
-		"variable", "variableOption", "variableSort", "move", "positions", "makeBefore", 
-		"failure", "state", "source", "converter", "converterOption", "supplyOption", 
-		"supplyConductor", "conductorOption", "winding", "coupling", "loadMode", 
-		"modeOption", "use", "isolates", "isolatesOption", "protects", "opensOnShort", 
-		"constraint", "constraintName", "devicePair", "guard", "guardPart", "guardTerm", 
-		"band", "guardSuffix", "sum", "product", "factor", "operand", "pair", 
-		"list", "terminal", "phrase", "label", "name", "plainWord", "ratingWord", 
-		"refWord", "subjectWord", "stateWord", "logical", "connecting", "ordinary"
+		"stateTerm", "kind", "means", "letter", "symbol", "like", "end", "takes", 
+		"ratingForm", "ratingShape", "choice", "takesOption", "defaultValue", 
+		"unit", "flag", "let", "ifBlock", "elseLine", "forEachPole", "first", 
+		"bar", "side", "element", "elementType", "elementOption", "coil", "family", 
+		"familyName", "familyOption", "variable", "variableOption", "variableSort", 
+		"move", "positions", "makeBefore", "failure", "state", "source", "converter", 
+		"converterOption", "supplyOption", "supplyConductor", "conductorOption", 
+		"winding", "coupling", "loadMode", "modeOption", "use", "isolates", "isolatesOption", 
+		"protects", "opensOnShort", "constraint", "constraintName", "devicePair", 
+		"guard", "guardPart", "guardTerm", "band", "guardSuffix", "sum", "product", 
+		"factor", "operand", "pair", "list", "terminal", "phrase", "label", "name", 
+		"plainWord", "ratingWord", "refWord", "subjectWord", "stateWord", "logical", 
+		"connecting", "ordinary"
 	};
 
 	private static readonly string[] _LiteralNames = {
@@ -112,22 +114,22 @@ public partial class PanelParser : Parser {
 		"'never'", "'dead'", "'when'", "'stops'", "'by'", "'can'", "'run'", "'via'", 
 		"'waive'", "'on'", "'settled'", "'at'", "'once'", "'even'", "'with'", 
 		"'failure'", "'failures'", "'or'", "'not'", "'kind'", "'means'", "'letter'", 
-		"'symbol'", "'end'", "'takes'", "'in'", "'to'", "'of'", "'as'", "'number'", 
-		"'text'", "'positions'", "'devices'", "'bare'", "'needed'", "'default'", 
-		"'flag'", "'let'", "'if'", "'else'", "'for'", "'each'", "'pole'", "'first'", 
-		"'bar'", "'line'", "'load'", "'side'", "'conductor'", "'contact'", "'semiconductor'", 
-		"'thermal'", "'series'", "'diode'", "'fault'", "'power'", "'through'", 
-		"'closed'", "'leaks'", "'coil'", "'moves'", "'family'", "'variable'", 
-		"'rest'", "'powered'", "'momentary'", "'process'", "'condition'", "'cell'", 
-		"'timer'", "'trip'", "'may'", "'make'", "'before'", "'break'", "'class'", 
-		"'state'", "'source'", "'converter'", "'present'", "'group'", "'limited'", 
-		"'extra'", "'low'", "'dc'", "'stored'", "'discharge'", "'angle'", "'plus'", 
-		"'minus'", "'winding'", "'coupling'", "'mode'", "'feeds'", "'joined'", 
+		"'symbol'", "'like'", "'end'", "'takes'", "'in'", "'to'", "'of'", "'as'", 
+		"'number'", "'text'", "'positions'", "'devices'", "'bare'", "'needed'", 
+		"'default'", "'flag'", "'let'", "'if'", "'else'", "'for'", "'each'", "'pole'", 
+		"'first'", "'bar'", "'line'", "'load'", "'side'", "'conductor'", "'contact'", 
+		"'semiconductor'", "'thermal'", "'series'", "'diode'", "'fault'", "'power'", 
+		"'through'", "'welds'", "'closed'", "'leaks'", "'coil'", "'moves'", "'family'", 
+		"'variable'", "'rest'", "'powered'", "'momentary'", "'process'", "'condition'", 
+		"'cell'", "'timer'", "'trip'", "'may'", "'make'", "'before'", "'break'", 
+		"'class'", "'state'", "'source'", "'converter'", "'present'", "'group'", 
+		"'limited'", "'extra'", "'low'", "'dc'", "'stored'", "'discharge'", "'angle'", 
+		"'plus'", "'minus'", "'winding'", "'coupling'", "'mode'", "'feeds'", "'joined'", 
 		"'apart'", "'turns'", "'speed'", "'use'", "'isolates'", "'lockable'", 
 		"'visible'", "'rank'", "'protects'", "'against'", "'opens'", "'short'", 
 		"'becomes'", "'breaks'", "'constraint'", "'pair'", "'loosely'", "'energised'", 
 		"'must'", "'pull'", "'hold'", "'fed'", "'forward'", "'reverse'", "'single'", 
-		"'most'", "'one'", "'any'", "'no'", "'carries'", "'between'", "'is'", 
+		"'most'", "'one'", "'any'", "'no'", "'carries'", "'is'", "'between'", 
 		"'least'", "'given'", "'root'", "'->'", "'|'", "','", "':'", "'='", "'+'", 
 		"'-'", "'*'", "'/'", "'%'", "'('", "')'", "'['", "']'"
 	};
@@ -144,10 +146,10 @@ public partial class PanelParser : Parser {
 		null, null, null, null, null, null, null, null, null, null, null, null, 
 		null, null, null, null, null, null, null, null, null, null, null, null, 
 		null, null, null, null, null, null, null, null, null, null, null, null, 
-		"ARROW", "BAR", "COMMA", "COLON", "EQUALS", "PLUS", "MINUS", "STAR", "SLASH", 
-		"PERCENT", "LPAREN", "RPAREN", "LBRACKET", "RBRACKET", "TERMINAL", "NUMBER", 
-		"WORD", "TEXT", "UNCLOSED", "COMMENT", "NEWLINE", "INVISIBLE", "BLANK", 
-		"OTHER"
+		null, null, "ARROW", "BAR", "COMMA", "COLON", "EQUALS", "PLUS", "MINUS", 
+		"STAR", "SLASH", "PERCENT", "LPAREN", "RPAREN", "LBRACKET", "RBRACKET", 
+		"TERMINAL", "NUMBER", "WORD", "TEXT", "UNCLOSED", "COMMENT", "NEWLINE", 
+		"INVISIBLE", "BLANK", "OTHER"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -198,11 +200,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 212;
-			Match(T__0);
-			State = 213;
-			Match(TEXT);
 			State = 214;
+			Match(T__0);
+			State = 215;
+			Match(TEXT);
+			State = 216;
 			Match(Eof);
 			}
 		}
@@ -240,23 +242,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 216;
+			State = 218;
 			Match(T__1);
-			State = 217;
+			State = 219;
 			label();
-			State = 220;
+			State = 222;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__2) {
 				{
-				State = 218;
+				State = 220;
 				Match(T__2);
-				State = 219;
+				State = 221;
 				name();
 				}
 			}
 
-			State = 222;
+			State = 224;
 			Match(Eof);
 			}
 		}
@@ -290,11 +292,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 224;
-			Match(T__3);
-			State = 225;
-			name();
 			State = 226;
+			Match(T__3);
+			State = 227;
+			name();
+			State = 228;
 			Match(Eof);
 			}
 		}
@@ -332,23 +334,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 228;
-			Match(T__4);
 			State = 230;
+			Match(T__4);
+			State = 232;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 229;
+				State = 231;
 				atom();
 				}
 				}
-				State = 232;
+				State = 234;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 15066398719L) != 0) );
-			State = 234;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 60265594879L) != 0) );
+			State = 236;
 			Match(Eof);
 			}
 		}
@@ -389,23 +391,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 236;
+			State = 238;
 			name();
-			State = 240;
+			State = 242;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 15066398719L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 60265594879L) != 0)) {
 				{
 				{
-				State = 237;
+				State = 239;
 				atom();
 				}
 				}
-				State = 242;
+				State = 244;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 243;
+			State = 245;
 			Match(Eof);
 			}
 		}
@@ -440,7 +442,7 @@ public partial class PanelParser : Parser {
 		AtomContext _localctx = new AtomContext(Context, State);
 		EnterRule(_localctx, 10, RULE_atom);
 		try {
-			State = 250;
+			State = 252;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__0:
@@ -585,39 +587,41 @@ public partial class PanelParser : Parser {
 			case T__140:
 			case T__141:
 			case T__142:
+			case T__143:
+			case T__144:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 245;
+				State = 247;
 				name();
 				}
 				break;
 			case TEXT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 246;
+				State = 248;
 				Match(TEXT);
 				}
 				break;
 			case COMMA:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 247;
+				State = 249;
 				Match(COMMA);
 				}
 				break;
 			case BAR:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 248;
+				State = 250;
 				Match(BAR);
 				}
 				break;
 			case PERCENT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 249;
+				State = 251;
 				Match(PERCENT);
 				}
 				break;
@@ -663,25 +667,25 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 252;
+			State = 254;
 			step();
-			State = 255;
+			State = 257;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 253;
+				State = 255;
 				Match(ARROW);
-				State = 254;
+				State = 256;
 				step();
 				}
 				}
-				State = 257;
+				State = 259;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==ARROW );
-			State = 259;
+			State = 261;
 			Match(Eof);
 			}
 		}
@@ -726,29 +730,29 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 261;
-			Match(T__5);
-			State = 262;
-			name();
 			State = 263;
+			Match(T__5);
+			State = 264;
+			name();
+			State = 265;
 			step();
-			State = 266;
+			State = 268;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 264;
+				State = 266;
 				Match(ARROW);
-				State = 265;
+				State = 267;
 				step();
 				}
 				}
-				State = 268;
+				State = 270;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==ARROW );
-			State = 270;
+			State = 272;
 			Match(Eof);
 			}
 		}
@@ -782,7 +786,7 @@ public partial class PanelParser : Parser {
 		StepContext _localctx = new StepContext(Context, State);
 		EnterRule(_localctx, 16, RULE_step);
 		try {
-			State = 274;
+			State = 276;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__0:
@@ -927,18 +931,20 @@ public partial class PanelParser : Parser {
 			case T__140:
 			case T__141:
 			case T__142:
+			case T__143:
+			case T__144:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 272;
+				State = 274;
 				@ref();
 				}
 				break;
 			case LPAREN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 273;
+				State = 275;
 				group();
 				}
 				break;
@@ -985,27 +991,27 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 276;
+			State = 278;
 			Match(LPAREN);
-			State = 277;
+			State = 279;
 			branch();
-			State = 282;
+			State = 284;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==BAR) {
 				{
 				{
-				State = 278;
+				State = 280;
 				Match(BAR);
-				State = 279;
+				State = 281;
 				branch();
 				}
 				}
-				State = 284;
+				State = 286;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 285;
+			State = 287;
 			Match(RPAREN);
 			}
 		}
@@ -1046,21 +1052,21 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 287;
+			State = 289;
 			step();
-			State = 292;
+			State = 294;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==ARROW) {
 				{
 				{
-				State = 288;
+				State = 290;
 				Match(ARROW);
-				State = 289;
+				State = 291;
 				step();
 				}
 				}
-				State = 294;
+				State = 296;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1105,28 +1111,28 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 295;
+			State = 297;
 			name();
-			State = 299;
+			State = 301;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -8706L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -8706L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
 				{
 				{
-				State = 296;
+				State = 298;
 				refWord();
 				}
 				}
-				State = 301;
+				State = 303;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 303;
+			State = 305;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LBRACKET || _la==TERMINAL) {
 				{
-				State = 302;
+				State = 304;
 				terminals();
 				}
 			}
@@ -1161,20 +1167,20 @@ public partial class PanelParser : Parser {
 		TerminalsContext _localctx = new TerminalsContext(Context, State);
 		EnterRule(_localctx, 24, RULE_terminals);
 		try {
-			State = 307;
+			State = 309;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TERMINAL:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 305;
+				State = 307;
 				Match(TERMINAL);
 				}
 				break;
 			case LBRACKET:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 306;
+				State = 308;
 				list();
 				}
 				break;
@@ -1224,31 +1230,31 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 309;
-			Match(T__6);
-			State = 310;
-			name();
 			State = 311;
-			Match(COLON);
+			Match(T__6);
 			State = 312;
+			name();
+			State = 313;
+			Match(COLON);
+			State = 314;
 			@ref();
-			State = 317;
+			State = 319;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 313;
+				State = 315;
 				Match(COMMA);
-				State = 314;
+				State = 316;
 				@ref();
 				}
 				}
-				State = 319;
+				State = 321;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 320;
+			State = 322;
 			Match(Eof);
 			}
 		}
@@ -1284,23 +1290,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 322;
+			State = 324;
 			Match(T__7);
-			State = 323;
+			State = 325;
 			refs();
-			State = 326;
+			State = 328;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__8) {
 				{
-				State = 324;
+				State = 326;
 				Match(T__8);
-				State = 325;
+				State = 327;
 				Match(TEXT);
 				}
 			}
 
-			State = 328;
+			State = 330;
 			Match(Eof);
 			}
 		}
@@ -1334,11 +1340,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 330;
-			Match(T__9);
-			State = 331;
-			refs();
 			State = 332;
+			Match(T__9);
+			State = 333;
+			refs();
+			State = 334;
 			Match(Eof);
 			}
 		}
@@ -1372,15 +1378,15 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 334;
-			Match(T__10);
-			State = 335;
-			Match(T__11);
 			State = 336;
-			Match(T__1);
+			Match(T__10);
 			State = 337;
-			refs();
+			Match(T__11);
 			State = 338;
+			Match(T__1);
+			State = 339;
+			refs();
+			State = 340;
 			Match(Eof);
 			}
 		}
@@ -1421,15 +1427,15 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 340;
+			State = 342;
 			@ref();
-			State = 345;
+			State = 347;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==T__12 || _la==COMMA) {
 				{
 				{
-				State = 341;
+				State = 343;
 				_la = TokenStream.LA(1);
 				if ( !(_la==T__12 || _la==COMMA) ) {
 				ErrorHandler.RecoverInline(this);
@@ -1438,11 +1444,11 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 342;
+				State = 344;
 				@ref();
 				}
 				}
-				State = 347;
+				State = 349;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1489,51 +1495,51 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 348;
+			State = 350;
 			Match(T__13);
-			State = 349;
+			State = 351;
 			condition();
-			State = 354;
+			State = 356;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,16,Context) ) {
 			case 1:
 				{
-				State = 351;
+				State = 353;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 350;
+					State = 352;
 					Match(COMMA);
 					}
 				}
 
-				State = 353;
+				State = 355;
 				settled();
 				}
 				break;
 			}
-			State = 360;
+			State = 362;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__26 || _la==COMMA) {
 				{
-				State = 357;
+				State = 359;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 356;
+					State = 358;
 					Match(COMMA);
 					}
 				}
 
-				State = 359;
+				State = 361;
 				failures();
 				}
 			}
 
-			State = 362;
+			State = 364;
 			Match(Eof);
 			}
 		}
@@ -1575,35 +1581,35 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 364;
-			Match(T__14);
-			State = 365;
-			place();
 			State = 366;
-			Match(T__15);
+			Match(T__14);
 			State = 367;
+			place();
+			State = 368;
+			Match(T__15);
+			State = 369;
 			condition();
-			State = 372;
+			State = 374;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__26 || _la==COMMA) {
 				{
-				State = 369;
+				State = 371;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 368;
+					State = 370;
 					Match(COMMA);
 					}
 				}
 
-				State = 371;
+				State = 373;
 				failures();
 				}
 			}
 
-			State = 374;
+			State = 376;
 			Match(Eof);
 			}
 		}
@@ -1653,55 +1659,55 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 376;
-			Match(T__16);
-			State = 377;
-			_localctx.what = place();
 			State = 378;
-			Match(T__17);
+			Match(T__16);
 			State = 379;
+			_localctx.what = place();
+			State = 380;
+			Match(T__17);
+			State = 381;
 			_localctx.by = place();
-			State = 384;
+			State = 386;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,22,Context) ) {
 			case 1:
 				{
-				State = 381;
+				State = 383;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 380;
+					State = 382;
 					Match(COMMA);
 					}
 				}
 
-				State = 383;
+				State = 385;
 				atOnce();
 				}
 				break;
 			}
-			State = 390;
+			State = 392;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__26 || _la==COMMA) {
 				{
-				State = 387;
+				State = 389;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 386;
+					State = 388;
 					Match(COMMA);
 					}
 				}
 
-				State = 389;
+				State = 391;
 				failures();
 				}
 			}
 
-			State = 392;
+			State = 394;
 			Match(Eof);
 			}
 		}
@@ -1750,30 +1756,30 @@ public partial class PanelParser : Parser {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 394;
-			Match(T__18);
-			State = 395;
-			_localctx.what = place();
 			State = 396;
+			Match(T__18);
+			State = 397;
+			_localctx.what = place();
+			State = 398;
 			Match(T__19);
-			State = 406;
+			State = 408;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__20) {
 				{
-				State = 397;
+				State = 399;
 				Match(T__20);
-				State = 398;
+				State = 400;
 				_localctx._place = place();
 				_localctx._via.Add(_localctx._place);
-				State = 403;
+				State = 405;
 				ErrorHandler.Sync(this);
 				_alt = Interpreter.AdaptivePredict(TokenStream,25,Context);
 				while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 					if ( _alt==1 ) {
 						{
 						{
-						State = 399;
+						State = 401;
 						_la = TokenStream.LA(1);
 						if ( !(_la==T__12 || _la==COMMA) ) {
 						ErrorHandler.RecoverInline(this);
@@ -1782,40 +1788,40 @@ public partial class PanelParser : Parser {
 							ErrorHandler.ReportMatch(this);
 						    Consume();
 						}
-						State = 400;
+						State = 402;
 						_localctx._place = place();
 						_localctx._via.Add(_localctx._place);
 						}
 						} 
 					}
-					State = 405;
+					State = 407;
 					ErrorHandler.Sync(this);
 					_alt = Interpreter.AdaptivePredict(TokenStream,25,Context);
 				}
 				}
 			}
 
-			State = 412;
+			State = 414;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__26 || _la==COMMA) {
 				{
-				State = 409;
+				State = 411;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 408;
+					State = 410;
 					Match(COMMA);
 					}
 				}
 
-				State = 411;
+				State = 413;
 				failures();
 				}
 			}
 
-			State = 414;
+			State = 416;
 			Match(Eof);
 			}
 		}
@@ -1853,19 +1859,19 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 416;
-			Match(T__21);
-			State = 417;
-			name();
 			State = 418;
-			Match(T__22);
+			Match(T__21);
 			State = 419;
-			refs();
+			name();
 			State = 420;
-			Match(T__8);
+			Match(T__22);
 			State = 421;
-			Match(TEXT);
+			refs();
 			State = 422;
+			Match(T__8);
+			State = 423;
+			Match(TEXT);
+			State = 424;
 			Match(Eof);
 			}
 		}
@@ -1895,9 +1901,9 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 424;
+			State = 426;
 			Match(T__15);
-			State = 425;
+			State = 427;
 			Match(T__23);
 			}
 		}
@@ -1927,9 +1933,9 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 427;
+			State = 429;
 			Match(T__24);
-			State = 428;
+			State = 430;
 			Match(T__25);
 			}
 		}
@@ -1961,13 +1967,13 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 430;
-			Match(T__26);
-			State = 431;
-			Match(T__27);
 			State = 432;
-			Match(NUMBER);
+			Match(T__26);
 			State = 433;
+			Match(T__27);
+			State = 434;
+			Match(NUMBER);
+			State = 435;
 			_la = TokenStream.LA(1);
 			if ( !(_la==T__28 || _la==T__29) ) {
 			ErrorHandler.RecoverInline(this);
@@ -2017,28 +2023,28 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 435;
+			State = 437;
 			name();
-			State = 439;
+			State = 441;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -8252959304202L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144124121607831745L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442459391L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -16499296512522L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -576496486431326849L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769837567L) != 0)) {
 				{
 				{
-				State = 436;
+				State = 438;
 				plainWord();
 				}
 				}
-				State = 441;
+				State = 443;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 443;
+			State = 445;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LBRACKET || _la==TERMINAL) {
 				{
-				State = 442;
+				State = 444;
 				terminals();
 				}
 			}
@@ -2078,26 +2084,26 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 445;
+			State = 447;
 			conditionPart();
-			State = 458;
+			State = 460;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__12:
 				{
-				State = 448;
+				State = 450;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 446;
+					State = 448;
 					Match(T__12);
-					State = 447;
+					State = 449;
 					conditionPart();
 					}
 					}
-					State = 450;
+					State = 452;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==T__12 );
@@ -2105,19 +2111,19 @@ public partial class PanelParser : Parser {
 				break;
 			case T__30:
 				{
-				State = 454;
+				State = 456;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 452;
+					State = 454;
 					Match(T__30);
-					State = 453;
+					State = 455;
 					conditionPart();
 					}
 					}
-					State = 456;
+					State = 458;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==T__30 );
@@ -2169,26 +2175,26 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 461;
+			State = 463;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__31) {
 				{
-				State = 460;
+				State = 462;
 				Match(T__31);
 				}
 			}
 
-			State = 468;
+			State = 470;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case LPAREN:
 				{
-				State = 463;
-				Match(LPAREN);
-				State = 464;
-				condition();
 				State = 465;
+				Match(LPAREN);
+				State = 466;
+				condition();
+				State = 467;
 				Match(RPAREN);
 				}
 				break;
@@ -2331,10 +2337,12 @@ public partial class PanelParser : Parser {
 			case T__140:
 			case T__141:
 			case T__142:
+			case T__143:
+			case T__144:
 			case NUMBER:
 			case WORD:
 				{
-				State = 467;
+				State = 469;
 				stateTerm();
 				}
 				break;
@@ -2382,40 +2390,40 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 470;
+			State = 472;
 			subjectWord();
-			State = 474;
+			State = 476;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -6576742922L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442483711L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -6576742922L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769934847L) != 0)) {
 				{
 				{
-				State = 471;
+				State = 473;
 				stateWord();
 				}
 				}
-				State = 476;
+				State = 478;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 484;
+			State = 486;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LBRACKET || _la==TERMINAL) {
 				{
-				State = 477;
+				State = 479;
 				terminals();
-				State = 481;
+				State = 483;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -6576742922L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442483711L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -6576742922L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769934847L) != 0)) {
 					{
 					{
-					State = 478;
+					State = 480;
 					stateWord();
 					}
 					}
-					State = 483;
+					State = 485;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -2458,23 +2466,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 486;
-			Match(T__32);
 			State = 488;
+			Match(T__32);
+			State = 490;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 487;
+				State = 489;
 				name();
 				}
 				}
-				State = 490;
+				State = 492;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0) );
-			State = 492;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
+			State = 494;
 			Match(Eof);
 			}
 		}
@@ -2506,11 +2514,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 494;
-			Match(T__33);
-			State = 495;
-			Match(TEXT);
 			State = 496;
+			Match(T__33);
+			State = 497;
+			Match(TEXT);
+			State = 498;
 			Match(Eof);
 			}
 		}
@@ -2544,11 +2552,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 498;
-			Match(T__34);
-			State = 499;
-			name();
 			State = 500;
+			Match(T__34);
+			State = 501;
+			name();
+			State = 502;
 			Match(Eof);
 			}
 		}
@@ -2586,23 +2594,61 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 502;
-			Match(T__35);
 			State = 504;
+			Match(T__35);
+			State = 506;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 503;
+				State = 505;
 				name();
 				}
 				}
-				State = 506;
+				State = 508;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0) );
-			State = 508;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
+			State = 510;
+			Match(Eof);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	public partial class LikeContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public PhraseContext phrase() {
+			return GetRuleContext<PhraseContext>(0);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode Eof() { return GetToken(PanelParser.Eof, 0); }
+		public LikeContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_like; } }
+	}
+
+	[RuleVersion(0)]
+	public LikeContext like() {
+		LikeContext _localctx = new LikeContext(Context, State);
+		EnterRule(_localctx, 68, RULE_like);
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 512;
+			Match(T__36);
+			State = 513;
+			phrase();
+			State = 514;
 			Match(Eof);
 			}
 		}
@@ -2629,13 +2675,13 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public EndContext end() {
 		EndContext _localctx = new EndContext(Context, State);
-		EnterRule(_localctx, 68, RULE_end);
+		EnterRule(_localctx, 70, RULE_end);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 510;
-			Match(T__36);
-			State = 511;
+			State = 516;
+			Match(T__37);
+			State = 517;
 			Match(Eof);
 			}
 		}
@@ -2678,34 +2724,34 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public TakesContext takes() {
 		TakesContext _localctx = new TakesContext(Context, State);
-		EnterRule(_localctx, 70, RULE_takes);
+		EnterRule(_localctx, 72, RULE_takes);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 513;
-			Match(T__37);
-			State = 514;
-			phrase();
-			State = 515;
-			ratingForm();
+			State = 519;
+			Match(T__38);
 			State = 520;
+			phrase();
+			State = 521;
+			ratingForm();
+			State = 526;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 516;
+				State = 522;
 				Match(COMMA);
-				State = 517;
+				State = 523;
 				takesOption();
 				}
 				}
-				State = 522;
+				State = 528;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 523;
+			State = 529;
 			Match(Eof);
 			}
 		}
@@ -2750,64 +2796,64 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RatingFormContext ratingForm() {
 		RatingFormContext _localctx = new RatingFormContext(Context, State);
-		EnterRule(_localctx, 72, RULE_ratingForm);
+		EnterRule(_localctx, 74, RULE_ratingForm);
 		int _la;
 		try {
-			State = 542;
+			State = 548;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__38:
+			case T__39:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 525;
-				Match(T__38);
-				State = 526;
+				State = 531;
+				Match(T__39);
+				State = 532;
 				unit();
-				State = 529;
+				State = 535;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__39) {
+				if (_la==T__40) {
 					{
-					State = 527;
-					Match(T__39);
-					State = 528;
+					State = 533;
+					Match(T__40);
+					State = 534;
 					unit();
 					}
 				}
 
 				}
 				break;
-			case T__40:
+			case T__41:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 531;
-				Match(T__40);
-				State = 532;
-				choice();
 				State = 537;
+				Match(T__41);
+				State = 538;
+				choice();
+				State = 543;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==BAR) {
 					{
 					{
-					State = 533;
+					State = 539;
 					Match(BAR);
-					State = 534;
+					State = 540;
 					choice();
 					}
 					}
-					State = 539;
+					State = 545;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
 				}
 				break;
-			case T__41:
+			case T__42:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 540;
-				Match(T__41);
-				State = 541;
+				State = 546;
+				Match(T__42);
+				State = 547;
 				ratingShape();
 				}
 				break;
@@ -2837,14 +2883,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RatingShapeContext ratingShape() {
 		RatingShapeContext _localctx = new RatingShapeContext(Context, State);
-		EnterRule(_localctx, 74, RULE_ratingShape);
+		EnterRule(_localctx, 76, RULE_ratingShape);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 544;
+			State = 550;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 131941395333120L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 263882790666240L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -2878,11 +2924,11 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ChoiceContext choice() {
 		ChoiceContext _localctx = new ChoiceContext(Context, State);
-		EnterRule(_localctx, 76, RULE_choice);
+		EnterRule(_localctx, 78, RULE_choice);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 546;
+			State = 552;
 			label();
 			}
 		}
@@ -2911,31 +2957,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public TakesOptionContext takesOption() {
 		TakesOptionContext _localctx = new TakesOptionContext(Context, State);
-		EnterRule(_localctx, 78, RULE_takesOption);
+		EnterRule(_localctx, 80, RULE_takesOption);
 		try {
-			State = 552;
+			State = 558;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__46:
+			case T__47:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 548;
-				Match(T__46);
-				}
-				break;
-			case T__47:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 549;
+				State = 554;
 				Match(T__47);
 				}
 				break;
 			case T__48:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 555;
+				Match(T__48);
+				}
+				break;
+			case T__49:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 550;
-				Match(T__48);
-				State = 551;
+				State = 556;
+				Match(T__49);
+				State = 557;
 				defaultValue();
 				}
 				break;
@@ -2979,17 +3025,17 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public DefaultValueContext defaultValue() {
 		DefaultValueContext _localctx = new DefaultValueContext(Context, State);
-		EnterRule(_localctx, 80, RULE_defaultValue);
+		EnterRule(_localctx, 82, RULE_defaultValue);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 557;
+			State = 563;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
-				State = 557;
+				State = 563;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case T__0:
@@ -3134,22 +3180,24 @@ public partial class PanelParser : Parser {
 				case T__140:
 				case T__141:
 				case T__142:
+				case T__143:
+				case T__144:
 				case NUMBER:
 				case WORD:
 					{
-					State = 554;
+					State = 560;
 					name();
 					}
 					break;
 				case TEXT:
 					{
-					State = 555;
+					State = 561;
 					Match(TEXT);
 					}
 					break;
 				case PERCENT:
 					{
-					State = 556;
+					State = 562;
 					Match(PERCENT);
 					}
 					break;
@@ -3157,10 +3205,10 @@ public partial class PanelParser : Parser {
 					throw new NoViableAltException(this);
 				}
 				}
-				State = 559;
+				State = 565;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 15066005503L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 60264022015L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -3192,10 +3240,10 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 82, RULE_unit);
+		EnterRule(_localctx, 84, RULE_unit);
 		int _la;
 		try {
-			State = 567;
+			State = 573;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__0:
@@ -3223,7 +3271,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__42:
+			case T__38:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -3250,8 +3298,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
+			case T__69:
 			case T__71:
-			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -3279,13 +3327,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
+			case T__100:
 			case T__101:
-			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
+			case T__106:
 			case T__107:
-			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -3297,8 +3345,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
+			case T__120:
 			case T__121:
-			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -3311,31 +3359,33 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__140:
+			case T__135:
+			case T__136:
+			case T__142:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 562;
+				State = 568;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 561;
+					State = 567;
 					plainWord();
 					}
 					}
-					State = 564;
+					State = 570;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -8252959304202L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144124121607831745L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442459391L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -16499296512522L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -576496486431326849L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769837567L) != 0) );
 				}
 				break;
 			case PERCENT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 566;
+				State = 572;
 				Match(PERCENT);
 				}
 				break;
@@ -3372,28 +3422,28 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FlagContext flag() {
 		FlagContext _localctx = new FlagContext(Context, State);
-		EnterRule(_localctx, 84, RULE_flag);
+		EnterRule(_localctx, 86, RULE_flag);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 569;
-			Match(T__49);
-			State = 571;
+			State = 575;
+			Match(T__50);
+			State = 577;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 570;
+				State = 576;
 				name();
 				}
 				}
-				State = 573;
+				State = 579;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0) );
-			State = 575;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
+			State = 581;
 			Match(Eof);
 			}
 		}
@@ -3427,19 +3477,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LetContext let() {
 		LetContext _localctx = new LetContext(Context, State);
-		EnterRule(_localctx, 86, RULE_let);
+		EnterRule(_localctx, 88, RULE_let);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 577;
-			Match(T__50);
-			State = 578;
+			State = 583;
+			Match(T__51);
+			State = 584;
 			phrase();
-			State = 579;
+			State = 585;
 			Match(EQUALS);
-			State = 580;
+			State = 586;
 			sum();
-			State = 581;
+			State = 587;
 			Match(Eof);
 			}
 		}
@@ -3469,15 +3519,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public IfBlockContext ifBlock() {
 		IfBlockContext _localctx = new IfBlockContext(Context, State);
-		EnterRule(_localctx, 88, RULE_ifBlock);
+		EnterRule(_localctx, 90, RULE_ifBlock);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 583;
-			Match(T__51);
-			State = 584;
+			State = 589;
+			Match(T__52);
+			State = 590;
 			guard();
-			State = 585;
+			State = 591;
 			Match(Eof);
 			}
 		}
@@ -3504,13 +3554,13 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElseLineContext elseLine() {
 		ElseLineContext _localctx = new ElseLineContext(Context, State);
-		EnterRule(_localctx, 90, RULE_elseLine);
+		EnterRule(_localctx, 92, RULE_elseLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 587;
-			Match(T__52);
-			State = 588;
+			State = 593;
+			Match(T__53);
+			State = 594;
 			Match(Eof);
 			}
 		}
@@ -3546,42 +3596,42 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ForEachPoleContext forEachPole() {
 		ForEachPoleContext _localctx = new ForEachPoleContext(Context, State);
-		EnterRule(_localctx, 92, RULE_forEachPole);
+		EnterRule(_localctx, 94, RULE_forEachPole);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 590;
-			Match(T__53);
-			State = 591;
+			State = 596;
 			Match(T__54);
-			State = 592;
+			State = 597;
 			Match(T__55);
-			State = 594;
+			State = 598;
+			Match(T__56);
+			State = 600;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 593;
+				State = 599;
 				pair();
 				}
 				}
-				State = 596;
+				State = 602;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==LBRACKET );
-			State = 599;
+			State = 605;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 598;
+				State = 604;
 				first();
 				}
 			}
 
-			State = 601;
+			State = 607;
 			Match(Eof);
 			}
 		}
@@ -3611,15 +3661,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FirstContext first() {
 		FirstContext _localctx = new FirstContext(Context, State);
-		EnterRule(_localctx, 94, RULE_first);
+		EnterRule(_localctx, 96, RULE_first);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 603;
+			State = 609;
 			Match(COMMA);
-			State = 604;
-			Match(T__56);
-			State = 605;
+			State = 610;
+			Match(T__57);
+			State = 611;
 			sum();
 			}
 		}
@@ -3655,38 +3705,38 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public BarContext bar() {
 		BarContext _localctx = new BarContext(Context, State);
-		EnterRule(_localctx, 96, RULE_bar);
+		EnterRule(_localctx, 98, RULE_bar);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 607;
-			Match(T__57);
-			State = 609;
+			State = 613;
+			Match(T__58);
+			State = 615;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 608;
+				State = 614;
 				list();
 				}
 				}
-				State = 611;
+				State = 617;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==LBRACKET );
-			State = 614;
+			State = 620;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 613;
+				State = 619;
 				first();
 				}
 			}
 
-			State = 616;
+			State = 622;
 			Match(Eof);
 			}
 		}
@@ -3719,35 +3769,35 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 98, RULE_side);
+		EnterRule(_localctx, 100, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 618;
+			State = 624;
 			_la = TokenStream.LA(1);
-			if ( !(_la==T__58 || _la==T__59) ) {
+			if ( !(_la==T__59 || _la==T__60) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 619;
-			Match(T__60);
-			State = 620;
+			State = 625;
+			Match(T__61);
+			State = 626;
 			list();
-			State = 622;
+			State = 628;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 621;
+				State = 627;
 				first();
 				}
 			}
 
-			State = 624;
+			State = 630;
 			Match(Eof);
 			}
 		}
@@ -3796,54 +3846,54 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElementContext element() {
 		ElementContext _localctx = new ElementContext(Context, State);
-		EnterRule(_localctx, 100, RULE_element);
+		EnterRule(_localctx, 102, RULE_element);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 626;
+			State = 632;
 			elementType();
-			State = 630;
+			State = 636;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
 				{
 				{
-				State = 627;
+				State = 633;
 				name();
 				}
 				}
-				State = 632;
+				State = 638;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 634;
+			State = 640;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LBRACKET) {
 				{
-				State = 633;
+				State = 639;
 				pair();
 				}
 			}
 
-			State = 640;
+			State = 646;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 636;
+				State = 642;
 				Match(COMMA);
-				State = 637;
+				State = 643;
 				elementOption();
 				}
 				}
-				State = 642;
+				State = 648;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 643;
+			State = 649;
 			Match(Eof);
 			}
 		}
@@ -3869,14 +3919,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElementTypeContext elementType() {
 		ElementTypeContext _localctx = new ElementTypeContext(Context, State);
-		EnterRule(_localctx, 102, RULE_elementType);
+		EnterRule(_localctx, 104, RULE_elementType);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 645;
+			State = 651;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 60)) & ~0x3f) == 0 && ((1L << (_la - 60)) & 509L) != 0)) ) {
+			if ( !(((((_la - 61)) & ~0x3f) == 0 && ((1L << (_la - 61)) & 509L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -3910,44 +3960,51 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElementOptionContext elementOption() {
 		ElementOptionContext _localctx = new ElementOptionContext(Context, State);
-		EnterRule(_localctx, 104, RULE_elementOption);
+		EnterRule(_localctx, 106, RULE_elementOption);
 		try {
-			State = 655;
+			State = 662;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__68:
+			case T__69:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 647;
-				Match(T__68);
-				}
-				break;
-			case T__69:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 648;
+				State = 653;
 				Match(T__69);
 				}
 				break;
 			case T__70:
-				EnterOuterAlt(_localctx, 3);
+				EnterOuterAlt(_localctx, 2);
 				{
-				State = 649;
+				State = 654;
 				Match(T__70);
-				State = 650;
-				Match(T__15);
-				State = 651;
-				guard();
 				}
 				break;
 			case T__71:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 655;
+				Match(T__71);
+				}
+				break;
+			case T__72:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 652;
-				Match(T__71);
-				State = 653;
+				State = 656;
+				Match(T__72);
+				State = 657;
 				Match(T__15);
-				State = 654;
+				State = 658;
+				guard();
+				}
+				break;
+			case T__73:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 659;
+				Match(T__73);
+				State = 660;
+				Match(T__15);
+				State = 661;
 				guard();
 				}
 				break;
@@ -3991,40 +4048,40 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public CoilContext coil() {
 		CoilContext _localctx = new CoilContext(Context, State);
-		EnterRule(_localctx, 106, RULE_coil);
+		EnterRule(_localctx, 108, RULE_coil);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 657;
-			Match(T__72);
-			State = 661;
+			State = 664;
+			Match(T__74);
+			State = 668;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
 				{
 				{
-				State = 658;
+				State = 665;
 				name();
 				}
 				}
-				State = 663;
+				State = 670;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 664;
+			State = 671;
 			pair();
-			State = 665;
+			State = 672;
 			Match(T__24);
-			State = 666;
+			State = 673;
 			sum();
-			State = 667;
+			State = 674;
 			Match(COMMA);
-			State = 668;
-			Match(T__73);
-			State = 669;
+			State = 675;
+			Match(T__75);
+			State = 676;
 			name();
-			State = 670;
+			State = 677;
 			Match(Eof);
 			}
 		}
@@ -4071,46 +4128,46 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FamilyContext family() {
 		FamilyContext _localctx = new FamilyContext(Context, State);
-		EnterRule(_localctx, 108, RULE_family);
+		EnterRule(_localctx, 110, RULE_family);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 672;
-			Match(T__74);
-			State = 673;
+			State = 679;
+			Match(T__76);
+			State = 680;
 			familyName();
-			State = 674;
+			State = 681;
 			pair();
-			State = 677;
+			State = 684;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__17) {
 				{
-				State = 675;
+				State = 682;
 				Match(T__17);
-				State = 676;
+				State = 683;
 				_localctx.by = name();
 				}
 			}
 
-			State = 683;
+			State = 690;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 679;
+				State = 686;
 				Match(COMMA);
-				State = 680;
+				State = 687;
 				familyOption();
 				}
 				}
-				State = 685;
+				State = 692;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 686;
+			State = 693;
 			Match(Eof);
 			}
 		}
@@ -4142,25 +4199,25 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FamilyNameContext familyName() {
 		FamilyNameContext _localctx = new FamilyNameContext(Context, State);
-		EnterRule(_localctx, 110, RULE_familyName);
+		EnterRule(_localctx, 112, RULE_familyName);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 689;
+			State = 696;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 688;
+				State = 695;
 				name();
 				}
 				}
-				State = 691;
+				State = 698;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4188,26 +4245,33 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FamilyOptionContext familyOption() {
 		FamilyOptionContext _localctx = new FamilyOptionContext(Context, State);
-		EnterRule(_localctx, 112, RULE_familyOption);
+		EnterRule(_localctx, 114, RULE_familyOption);
 		try {
-			State = 697;
+			State = 705;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__69:
+			case T__70:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 693;
-				Match(T__69);
+				State = 700;
+				Match(T__70);
 				}
 				break;
-			case T__70:
+			case T__71:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 694;
-				Match(T__70);
-				State = 695;
+				State = 701;
+				Match(T__71);
+				}
+				break;
+			case T__72:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 702;
+				Match(T__72);
+				State = 703;
 				Match(T__15);
-				State = 696;
+				State = 704;
 				guard();
 				}
 				break;
@@ -4259,52 +4323,52 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public VariableContext variable() {
 		VariableContext _localctx = new VariableContext(Context, State);
-		EnterRule(_localctx, 114, RULE_variable);
+		EnterRule(_localctx, 116, RULE_variable);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 699;
-			Match(T__75);
-			State = 700;
-			name();
-			State = 701;
-			Match(COLON);
-			State = 702;
-			name();
 			State = 707;
+			Match(T__77);
+			State = 708;
+			name();
+			State = 709;
+			Match(COLON);
+			State = 710;
+			name();
+			State = 715;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==BAR) {
 				{
 				{
-				State = 703;
+				State = 711;
 				Match(BAR);
-				State = 704;
+				State = 712;
 				name();
 				}
 				}
-				State = 709;
+				State = 717;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 714;
+			State = 722;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 710;
+				State = 718;
 				Match(COMMA);
-				State = 711;
+				State = 719;
 				variableOption();
 				}
 				}
-				State = 716;
+				State = 724;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 717;
+			State = 725;
 			Match(Eof);
 			}
 		}
@@ -4336,45 +4400,45 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public VariableOptionContext variableOption() {
 		VariableOptionContext _localctx = new VariableOptionContext(Context, State);
-		EnterRule(_localctx, 116, RULE_variableOption);
+		EnterRule(_localctx, 118, RULE_variableOption);
 		try {
-			State = 725;
+			State = 733;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__79:
-			case T__80:
 			case T__81:
 			case T__82:
 			case T__83:
+			case T__84:
+			case T__85:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 719;
+				State = 727;
 				variableSort();
 				}
 				break;
-			case T__76:
+			case T__78:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 720;
-				Match(T__76);
-				State = 721;
+				State = 728;
+				Match(T__78);
+				State = 729;
 				name();
 				}
 				break;
-			case T__77:
+			case T__79:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 722;
-				Match(T__77);
-				State = 723;
+				State = 730;
+				Match(T__79);
+				State = 731;
 				name();
 				}
 				break;
-			case T__78:
+			case T__80:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 724;
-				Match(T__78);
+				State = 732;
+				Match(T__80);
 				}
 				break;
 			default:
@@ -4403,14 +4467,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public VariableSortContext variableSort() {
 		VariableSortContext _localctx = new VariableSortContext(Context, State);
-		EnterRule(_localctx, 118, RULE_variableSort);
+		EnterRule(_localctx, 120, RULE_variableSort);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 727;
+			State = 735;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 80)) & ~0x3f) == 0 && ((1L << (_la - 80)) & 31L) != 0)) ) {
+			if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 31L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -4464,68 +4528,68 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public MoveContext move() {
 		MoveContext _localctx = new MoveContext(Context, State);
-		EnterRule(_localctx, 120, RULE_move);
+		EnterRule(_localctx, 122, RULE_move);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 729;
+			State = 737;
 			_localctx.origin = name();
-			State = 730;
+			State = 738;
 			Match(ARROW);
-			State = 731;
-			_localctx.target = name();
-			State = 732;
-			Match(T__17);
-			State = 733;
-			_localctx.mover = name();
 			State = 739;
+			_localctx.target = name();
+			State = 740;
+			Match(T__17);
+			State = 741;
+			_localctx.mover = name();
+			State = 747;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,69,Context) ) {
 			case 1:
 				{
-				State = 735;
+				State = 743;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 734;
+					State = 742;
 					Match(COMMA);
 					}
 				}
 
-				State = 737;
+				State = 745;
 				Match(T__15);
-				State = 738;
+				State = 746;
 				_localctx.when = guard();
 				}
 				break;
 			}
-			State = 747;
+			State = 755;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__84 || _la==COMMA) {
+			if (_la==T__86 || _la==COMMA) {
 				{
-				State = 742;
+				State = 750;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 741;
+					State = 749;
 					Match(COMMA);
 					}
 				}
 
-				State = 744;
-				Match(T__84);
-				State = 745;
+				State = 752;
+				Match(T__86);
+				State = 753;
 				Match(T__15);
-				State = 746;
+				State = 754;
 				_localctx.may = guard();
 				}
 			}
 
-			State = 749;
+			State = 757;
 			Match(Eof);
 			}
 		}
@@ -4562,32 +4626,32 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PositionsContext positions() {
 		PositionsContext _localctx = new PositionsContext(Context, State);
-		EnterRule(_localctx, 122, RULE_positions);
+		EnterRule(_localctx, 124, RULE_positions);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 751;
-			Match(T__44);
-			State = 752;
+			State = 759;
+			Match(T__45);
+			State = 760;
 			name();
-			State = 753;
-			Match(T__40);
-			State = 754;
+			State = 761;
+			Match(T__41);
+			State = 762;
 			phrase();
-			State = 757;
+			State = 765;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 755;
+				State = 763;
 				Match(COMMA);
-				State = 756;
+				State = 764;
 				makeBefore();
 				}
 			}
 
-			State = 759;
+			State = 767;
 			Match(Eof);
 			}
 		}
@@ -4613,16 +4677,16 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public MakeBeforeContext makeBefore() {
 		MakeBeforeContext _localctx = new MakeBeforeContext(Context, State);
-		EnterRule(_localctx, 124, RULE_makeBefore);
+		EnterRule(_localctx, 126, RULE_makeBefore);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 761;
-			Match(T__85);
-			State = 762;
-			Match(T__86);
-			State = 763;
+			State = 769;
 			Match(T__87);
+			State = 770;
+			Match(T__88);
+			State = 771;
+			Match(T__89);
 			}
 		}
 		catch (RecognitionException re) {
@@ -4658,36 +4722,36 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FailureContext failure() {
 		FailureContext _localctx = new FailureContext(Context, State);
-		EnterRule(_localctx, 126, RULE_failure);
+		EnterRule(_localctx, 128, RULE_failure);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 765;
-			Match(T__28);
-			State = 766;
-			name();
-			State = 767;
-			Match(T__40);
-			State = 768;
-			Match(T__88);
-			State = 769;
-			name();
 			State = 773;
+			Match(T__28);
+			State = 774;
+			name();
+			State = 775;
+			Match(T__41);
+			State = 776;
+			Match(T__90);
+			State = 777;
+			name();
+			State = 781;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 770;
+				State = 778;
 				Match(COMMA);
-				State = 771;
+				State = 779;
 				Match(T__15);
-				State = 772;
+				State = 780;
 				guard();
 				}
 			}
 
-			State = 775;
+			State = 783;
 			Match(Eof);
 			}
 		}
@@ -4720,19 +4784,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public StateContext state() {
 		StateContext _localctx = new StateContext(Context, State);
-		EnterRule(_localctx, 128, RULE_state);
+		EnterRule(_localctx, 130, RULE_state);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 777;
-			Match(T__89);
-			State = 778;
+			State = 785;
+			Match(T__91);
+			State = 786;
 			label();
-			State = 779;
+			State = 787;
 			Match(T__15);
-			State = 780;
+			State = 788;
 			guard();
-			State = 781;
+			State = 789;
 			Match(Eof);
 			}
 		}
@@ -4772,40 +4836,40 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SourceContext source() {
 		SourceContext _localctx = new SourceContext(Context, State);
-		EnterRule(_localctx, 130, RULE_source);
+		EnterRule(_localctx, 132, RULE_source);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 783;
-			Match(T__90);
-			State = 785;
+			State = 791;
+			Match(T__92);
+			State = 793;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
 				{
-				State = 784;
+				State = 792;
 				name();
 				}
 			}
 
-			State = 791;
+			State = 799;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 787;
+				State = 795;
 				Match(COMMA);
-				State = 788;
+				State = 796;
 				supplyOption();
 				}
 				}
-				State = 793;
+				State = 801;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 794;
+			State = 802;
 			Match(Eof);
 			}
 		}
@@ -4853,46 +4917,46 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConverterContext converter() {
 		ConverterContext _localctx = new ConverterContext(Context, State);
-		EnterRule(_localctx, 132, RULE_converter);
+		EnterRule(_localctx, 134, RULE_converter);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 796;
-			Match(T__91);
-			State = 797;
+			State = 804;
+			Match(T__93);
+			State = 805;
 			_localctx.type = name();
-			State = 799;
+			State = 807;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,76,Context) ) {
 			case 1:
 				{
-				State = 798;
+				State = 806;
 				_localctx.own = name();
 				}
 				break;
 			}
-			State = 801;
+			State = 809;
 			Match(T__10);
-			State = 802;
+			State = 810;
 			list();
-			State = 807;
+			State = 815;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 803;
+				State = 811;
 				Match(COMMA);
-				State = 804;
+				State = 812;
 				converterOption();
 				}
 				}
-				State = 809;
+				State = 817;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 810;
+			State = 818;
 			Match(Eof);
 			}
 		}
@@ -4924,30 +4988,30 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConverterOptionContext converterOption() {
 		ConverterOptionContext _localctx = new ConverterOptionContext(Context, State);
-		EnterRule(_localctx, 134, RULE_converterOption);
+		EnterRule(_localctx, 136, RULE_converterOption);
 		try {
-			State = 815;
+			State = 823;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__15:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 812;
+				State = 820;
 				Match(T__15);
-				State = 813;
+				State = 821;
 				guard();
 				}
 				break;
-			case T__92:
-			case T__93:
 			case T__94:
 			case T__95:
+			case T__96:
 			case T__97:
-			case T__98:
 			case T__99:
+			case T__100:
+			case T__101:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 814;
+				State = 822;
 				supplyOption();
 				}
 				break;
@@ -4989,84 +5053,84 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SupplyOptionContext supplyOption() {
 		SupplyOptionContext _localctx = new SupplyOptionContext(Context, State);
-		EnterRule(_localctx, 136, RULE_supplyOption);
+		EnterRule(_localctx, 138, RULE_supplyOption);
 		int _la;
 		try {
-			State = 835;
+			State = 843;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__92:
+			case T__94:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 817;
-				Match(T__92);
-				State = 818;
+				State = 825;
+				Match(T__94);
+				State = 826;
 				Match(T__15);
-				State = 819;
+				State = 827;
 				guard();
 				}
 				break;
-			case T__93:
+			case T__95:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 820;
-				Match(T__93);
-				State = 822;
+				State = 828;
+				Match(T__95);
+				State = 830;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 821;
+					State = 829;
 					name();
 					}
 					}
-					State = 824;
+					State = 832;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
 				}
 				break;
-			case T__94:
+			case T__96:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 826;
-				Match(T__94);
-				}
-				break;
-			case T__95:
-				EnterOuterAlt(_localctx, 4);
-				{
-				State = 827;
-				Match(T__95);
-				State = 828;
+				State = 834;
 				Match(T__96);
 				}
 				break;
 			case T__97:
-				EnterOuterAlt(_localctx, 5);
+				EnterOuterAlt(_localctx, 4);
 				{
-				State = 829;
+				State = 835;
 				Match(T__97);
-				}
-				break;
-			case T__98:
-				EnterOuterAlt(_localctx, 6);
-				{
-				State = 830;
+				State = 836;
 				Match(T__98);
-				State = 831;
-				Match(T__17);
-				State = 832;
-				name();
 				}
 				break;
 			case T__99:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 837;
+				Match(T__99);
+				}
+				break;
+			case T__100:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 838;
+				Match(T__100);
+				State = 839;
+				Match(T__17);
+				State = 840;
+				name();
+				}
+				break;
+			case T__101:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 833;
-				Match(T__99);
-				State = 834;
+				State = 841;
+				Match(T__101);
+				State = 842;
 				sum();
 				}
 				break;
@@ -5120,52 +5184,52 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SupplyConductorContext supplyConductor() {
 		SupplyConductorContext _localctx = new SupplyConductorContext(Context, State);
-		EnterRule(_localctx, 138, RULE_supplyConductor);
+		EnterRule(_localctx, 140, RULE_supplyConductor);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 837;
-			Match(T__61);
-			State = 838;
-			Match(LBRACKET);
-			State = 839;
-			terminal();
-			State = 840;
-			Match(RBRACKET);
-			State = 841;
-			Match(T__24);
-			State = 842;
-			_localctx.volts = sum();
 			State = 845;
+			Match(T__62);
+			State = 846;
+			Match(LBRACKET);
+			State = 847;
+			terminal();
+			State = 848;
+			Match(RBRACKET);
+			State = 849;
+			Match(T__24);
+			State = 850;
+			_localctx.volts = sum();
+			State = 853;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__100) {
+			if (_la==T__102) {
 				{
-				State = 843;
-				Match(T__100);
-				State = 844;
+				State = 851;
+				Match(T__102);
+				State = 852;
 				_localctx.angle = sum();
 				}
 			}
 
-			State = 851;
+			State = 859;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 847;
+				State = 855;
 				Match(COMMA);
-				State = 848;
+				State = 856;
 				conductorOption();
 				}
 				}
-				State = 853;
+				State = 861;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 854;
+			State = 862;
 			Match(Eof);
 			}
 		}
@@ -5194,33 +5258,33 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConductorOptionContext conductorOption() {
 		ConductorOptionContext _localctx = new ConductorOptionContext(Context, State);
-		EnterRule(_localctx, 140, RULE_conductorOption);
+		EnterRule(_localctx, 142, RULE_conductorOption);
 		try {
-			State = 861;
+			State = 869;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__101:
+			case T__103:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 856;
-				Match(T__101);
+				State = 864;
+				Match(T__103);
 				}
 				break;
-			case T__102:
+			case T__104:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 857;
-				Match(T__102);
+				State = 865;
+				Match(T__104);
 				}
 				break;
-			case T__92:
+			case T__94:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 858;
-				Match(T__92);
-				State = 859;
+				State = 866;
+				Match(T__94);
+				State = 867;
 				Match(T__15);
-				State = 860;
+				State = 868;
 				guard();
 				}
 				break;
@@ -5254,15 +5318,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public WindingContext winding() {
 		WindingContext _localctx = new WindingContext(Context, State);
-		EnterRule(_localctx, 142, RULE_winding);
+		EnterRule(_localctx, 144, RULE_winding);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 863;
-			Match(T__103);
-			State = 864;
+			State = 871;
+			Match(T__105);
+			State = 872;
 			list();
-			State = 865;
+			State = 873;
 			Match(Eof);
 			}
 		}
@@ -5296,42 +5360,42 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public CouplingContext coupling() {
 		CouplingContext _localctx = new CouplingContext(Context, State);
-		EnterRule(_localctx, 144, RULE_coupling);
+		EnterRule(_localctx, 146, RULE_coupling);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 867;
-			Match(T__104);
-			State = 869;
+			State = 875;
+			Match(T__106);
+			State = 877;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 868;
+				State = 876;
 				list();
 				}
 				}
-				State = 871;
+				State = 879;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==LBRACKET );
-			State = 876;
+			State = 884;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 873;
+				State = 881;
 				Match(COMMA);
-				State = 874;
+				State = 882;
 				Match(T__10);
-				State = 875;
-				Match(T__56);
+				State = 883;
+				Match(T__57);
 				}
 			}
 
-			State = 878;
+			State = 886;
 			Match(Eof);
 			}
 		}
@@ -5374,36 +5438,36 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LoadModeContext loadMode() {
 		LoadModeContext _localctx = new LoadModeContext(Context, State);
-		EnterRule(_localctx, 146, RULE_loadMode);
+		EnterRule(_localctx, 148, RULE_loadMode);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 880;
-			Match(T__105);
-			State = 881;
-			label();
-			State = 882;
-			Match(T__106);
-			State = 883;
-			list();
 			State = 888;
+			Match(T__107);
+			State = 889;
+			label();
+			State = 890;
+			Match(T__108);
+			State = 891;
+			list();
+			State = 896;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 884;
+				State = 892;
 				Match(COMMA);
-				State = 885;
+				State = 893;
 				modeOption();
 				}
 				}
-				State = 890;
+				State = 898;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 891;
+			State = 899;
 			Match(Eof);
 			}
 		}
@@ -5441,69 +5505,69 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ModeOptionContext modeOption() {
 		ModeOptionContext _localctx = new ModeOptionContext(Context, State);
-		EnterRule(_localctx, 148, RULE_modeOption);
+		EnterRule(_localctx, 150, RULE_modeOption);
 		int _la;
 		try {
-			State = 909;
+			State = 917;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__107:
+			case T__109:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 893;
-				Match(T__107);
-				State = 895;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				do {
-					{
-					{
-					State = 894;
-					pair();
-					}
-					}
-					State = 897;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				} while ( _la==LBRACKET );
-				}
-				break;
-			case T__108:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 899;
-				Match(T__108);
 				State = 901;
+				Match(T__109);
+				State = 903;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 900;
+					State = 902;
 					pair();
 					}
 					}
-					State = 903;
+					State = 905;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==LBRACKET );
-				}
-				break;
-			case T__109:
-				EnterOuterAlt(_localctx, 3);
-				{
-				State = 905;
-				Match(T__109);
-				State = 906;
-				name();
 				}
 				break;
 			case T__110:
-				EnterOuterAlt(_localctx, 4);
+				EnterOuterAlt(_localctx, 2);
 				{
 				State = 907;
 				Match(T__110);
-				State = 908;
+				State = 909;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				do {
+					{
+					{
+					State = 908;
+					pair();
+					}
+					}
+					State = 911;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( _la==LBRACKET );
+				}
+				break;
+			case T__111:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 913;
+				Match(T__111);
+				State = 914;
+				name();
+				}
+				break;
+			case T__112:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 915;
+				Match(T__112);
+				State = 916;
 				sum();
 				}
 				break;
@@ -5540,31 +5604,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public UseContext use() {
 		UseContext _localctx = new UseContext(Context, State);
-		EnterRule(_localctx, 150, RULE_use);
+		EnterRule(_localctx, 152, RULE_use);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 911;
-			Match(T__111);
-			State = 915;
+			State = 919;
+			Match(T__113);
+			State = 923;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,90,Context) ) {
 			case 1:
 				{
-				State = 912;
+				State = 920;
 				Match(T__10);
-				State = 913;
+				State = 921;
 				phrase();
 				}
 				break;
 			case 2:
 				{
-				State = 914;
+				State = 922;
 				name();
 				}
 				break;
 			}
-			State = 917;
+			State = 925;
 			Match(Eof);
 			}
 		}
@@ -5607,38 +5671,38 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public IsolatesContext isolates() {
 		IsolatesContext _localctx = new IsolatesContext(Context, State);
-		EnterRule(_localctx, 152, RULE_isolates);
+		EnterRule(_localctx, 154, RULE_isolates);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 919;
-			Match(T__112);
-			State = 920;
-			Match(T__17);
-			State = 921;
-			name();
-			State = 922;
-			Match(T__69);
-			State = 923;
-			phrase();
+			State = 927;
+			Match(T__114);
 			State = 928;
+			Match(T__17);
+			State = 929;
+			name();
+			State = 930;
+			Match(T__70);
+			State = 931;
+			phrase();
+			State = 936;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 924;
+				State = 932;
 				Match(COMMA);
-				State = 925;
+				State = 933;
 				isolatesOption();
 				}
 				}
-				State = 930;
+				State = 938;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 931;
+			State = 939;
 			Match(Eof);
 			}
 		}
@@ -5665,31 +5729,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public IsolatesOptionContext isolatesOption() {
 		IsolatesOptionContext _localctx = new IsolatesOptionContext(Context, State);
-		EnterRule(_localctx, 154, RULE_isolatesOption);
+		EnterRule(_localctx, 156, RULE_isolatesOption);
 		try {
-			State = 937;
+			State = 945;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__113:
+			case T__115:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 933;
-				Match(T__113);
+				State = 941;
+				Match(T__115);
 				}
 				break;
-			case T__114:
+			case T__116:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 934;
-				Match(T__114);
+				State = 942;
+				Match(T__116);
 				}
 				break;
-			case T__115:
+			case T__117:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 935;
-				Match(T__115);
-				State = 936;
+				State = 943;
+				Match(T__117);
+				State = 944;
 				Match(NUMBER);
 				}
 				break;
@@ -5732,25 +5796,25 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ProtectsContext protects() {
 		ProtectsContext _localctx = new ProtectsContext(Context, State);
-		EnterRule(_localctx, 156, RULE_protects);
+		EnterRule(_localctx, 158, RULE_protects);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 939;
-			Match(T__116);
-			State = 940;
-			Match(T__117);
-			State = 941;
+			State = 947;
+			Match(T__118);
+			State = 948;
+			Match(T__119);
+			State = 949;
 			_localctx.against = phrase();
-			State = 942;
-			Match(T__69);
-			State = 943;
+			State = 950;
+			Match(T__70);
+			State = 951;
 			_localctx.through = phrase();
-			State = 944;
+			State = 952;
 			Match(T__17);
-			State = 945;
+			State = 953;
 			_localctx.by = name();
-			State = 946;
+			State = 954;
 			Match(Eof);
 			}
 		}
@@ -5795,44 +5859,44 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public OpensOnShortContext opensOnShort() {
 		OpensOnShortContext _localctx = new OpensOnShortContext(Context, State);
-		EnterRule(_localctx, 158, RULE_opensOnShort);
+		EnterRule(_localctx, 160, RULE_opensOnShort);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 948;
-			Match(T__118);
-			State = 949;
-			Match(T__22);
-			State = 950;
-			Match(T__119);
-			State = 951;
-			Match(T__69);
-			State = 952;
-			phrase();
-			State = 953;
-			Match(COMMA);
-			State = 954;
-			_localctx.variableName = name();
-			State = 955;
-			Match(T__120);
 			State = 956;
-			_localctx.value = name();
+			Match(T__120);
+			State = 957;
+			Match(T__22);
+			State = 958;
+			Match(T__121);
+			State = 959;
+			Match(T__70);
 			State = 960;
+			phrase();
+			State = 961;
+			Match(COMMA);
+			State = 962;
+			_localctx.variableName = name();
+			State = 963;
+			Match(T__122);
+			State = 964;
+			_localctx.value = name();
+			State = 968;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 957;
+				State = 965;
 				Match(COMMA);
-				State = 958;
-				Match(T__121);
-				State = 959;
+				State = 966;
+				Match(T__123);
+				State = 967;
 				sum();
 				}
 			}
 
-			State = 962;
+			State = 970;
 			Match(Eof);
 			}
 		}
@@ -5870,21 +5934,21 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConstraintContext constraint() {
 		ConstraintContext _localctx = new ConstraintContext(Context, State);
-		EnterRule(_localctx, 160, RULE_constraint);
+		EnterRule(_localctx, 162, RULE_constraint);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 964;
-			Match(T__122);
-			State = 965;
+			State = 972;
+			Match(T__124);
+			State = 973;
 			_localctx.sort = name();
-			State = 966;
+			State = 974;
 			constraintName();
-			State = 967;
+			State = 975;
 			Match(COLON);
-			State = 968;
+			State = 976;
 			guard();
-			State = 969;
+			State = 977;
 			Match(Eof);
 			}
 		}
@@ -5916,22 +5980,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConstraintNameContext constraintName() {
 		ConstraintNameContext _localctx = new ConstraintNameContext(Context, State);
-		EnterRule(_localctx, 162, RULE_constraintName);
+		EnterRule(_localctx, 164, RULE_constraintName);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 974;
+			State = 982;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 6442516479L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
 				{
 				{
-				State = 971;
+				State = 979;
 				name();
 				}
 				}
-				State = 976;
+				State = 984;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -5966,19 +6030,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public DevicePairContext devicePair() {
 		DevicePairContext _localctx = new DevicePairContext(Context, State);
-		EnterRule(_localctx, 164, RULE_devicePair);
+		EnterRule(_localctx, 166, RULE_devicePair);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 977;
-			Match(T__123);
-			State = 978;
+			State = 985;
+			Match(T__125);
+			State = 986;
 			name();
-			State = 979;
-			Match(T__40);
-			State = 980;
+			State = 987;
+			Match(T__41);
+			State = 988;
 			phrase();
-			State = 981;
+			State = 989;
 			Match(Eof);
 			}
 		}
@@ -6010,31 +6074,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardContext guard() {
 		GuardContext _localctx = new GuardContext(Context, State);
-		EnterRule(_localctx, 166, RULE_guard);
+		EnterRule(_localctx, 168, RULE_guard);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 983;
+			State = 991;
 			guardPart();
-			State = 996;
+			State = 1004;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__12:
 				{
-				State = 986;
+				State = 994;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 984;
+					State = 992;
 					Match(T__12);
-					State = 985;
+					State = 993;
 					guardPart();
 					}
 					}
-					State = 988;
+					State = 996;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==T__12 );
@@ -6042,26 +6106,26 @@ public partial class PanelParser : Parser {
 				break;
 			case T__30:
 				{
-				State = 992;
+				State = 1000;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 990;
+					State = 998;
 					Match(T__30);
-					State = 991;
+					State = 999;
 					guardPart();
 					}
 					}
-					State = 994;
+					State = 1002;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==T__30 );
 				}
 				break;
 			case Eof:
-			case T__84:
+			case T__86:
 			case COMMA:
 			case RPAREN:
 				break;
@@ -6100,31 +6164,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardPartContext guardPart() {
 		GuardPartContext _localctx = new GuardPartContext(Context, State);
-		EnterRule(_localctx, 168, RULE_guardPart);
+		EnterRule(_localctx, 170, RULE_guardPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 999;
+			State = 1007;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__31) {
 				{
-				State = 998;
+				State = 1006;
 				Match(T__31);
 				}
 			}
 
-			State = 1006;
+			State = 1014;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case LPAREN:
 				{
-				State = 1001;
+				State = 1009;
 				Match(LPAREN);
-				State = 1002;
+				State = 1010;
 				guard();
-				State = 1003;
+				State = 1011;
 				Match(RPAREN);
 				}
 				break;
@@ -6154,7 +6218,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__42:
+			case T__38:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -6181,8 +6245,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
+			case T__69:
 			case T__71:
-			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -6210,13 +6274,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
+			case T__100:
 			case T__101:
-			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
+			case T__106:
 			case T__107:
-			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -6228,8 +6292,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
+			case T__120:
 			case T__121:
-			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -6244,11 +6308,13 @@ public partial class PanelParser : Parser {
 			case T__134:
 			case T__135:
 			case T__136:
-			case T__140:
+			case T__137:
+			case T__138:
+			case T__142:
 			case NUMBER:
 			case WORD:
 				{
-				State = 1005;
+				State = 1013;
 				guardTerm();
 				}
 				break;
@@ -6329,6 +6395,9 @@ public partial class PanelParser : Parser {
 		[System.Diagnostics.DebuggerNonUserCode] public PhraseContext phrase() {
 			return GetRuleContext<PhraseContext>(0);
 		}
+		[System.Diagnostics.DebuggerNonUserCode] public LabelContext label() {
+			return GetRuleContext<LabelContext>(0);
+		}
 		public QuantifiedContext(GuardTermContext context) { CopyFrom(context); }
 	}
 	public partial class NamedContext : GuardTermContext {
@@ -6344,37 +6413,37 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardTermContext guardTerm() {
 		GuardTermContext _localctx = new GuardTermContext(Context, State);
-		EnterRule(_localctx, 170, RULE_guardTerm);
+		EnterRule(_localctx, 172, RULE_guardTerm);
 		int _la;
 		try {
 			int _alt;
-			State = 1057;
+			State = 1068;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,108,Context) ) {
 			case 1:
 				_localctx = new EnergisedContext(_localctx);
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1009;
+				State = 1017;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__124) {
+				if (_la==T__126) {
 					{
-					State = 1008;
-					Match(T__124);
+					State = 1016;
+					Match(T__126);
 					}
 				}
 
-				State = 1011;
-				Match(T__125);
-				State = 1012;
+				State = 1019;
+				Match(T__127);
+				State = 1020;
 				pair();
-				State = 1014;
+				State = 1022;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__24 || _la==T__138) {
+				if (_la==T__24 || _la==T__141) {
 					{
-					State = 1013;
+					State = 1021;
 					band();
 					}
 				}
@@ -6385,24 +6454,24 @@ public partial class PanelParser : Parser {
 				_localctx = new PullContext(_localctx);
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1020;
+				State = 1028;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
-				case T__126:
+				case T__128:
 					{
-					State = 1016;
-					Match(T__126);
-					State = 1017;
-					Match(T__127);
+					State = 1024;
+					Match(T__128);
+					State = 1025;
+					Match(T__129);
 					}
 					break;
-				case T__84:
+				case T__86:
 					{
-					State = 1018;
-					Match(T__84);
-					State = 1019;
+					State = 1026;
+					Match(T__86);
+					State = 1027;
 					_la = TokenStream.LA(1);
-					if ( !(_la==T__127 || _la==T__128) ) {
+					if ( !(_la==T__129 || _la==T__130) ) {
 					ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -6414,11 +6483,11 @@ public partial class PanelParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1022;
+				State = 1030;
 				pair();
-				State = 1023;
+				State = 1031;
 				Match(T__24);
-				State = 1024;
+				State = 1032;
 				sum();
 				}
 				break;
@@ -6426,28 +6495,35 @@ public partial class PanelParser : Parser {
 				_localctx = new FedContext(_localctx);
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1027;
+				State = 1035;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__124) {
+				if (_la==T__66 || _la==T__126) {
 					{
-					State = 1026;
-					Match(T__124);
+					State = 1034;
+					_la = TokenStream.LA(1);
+					if ( !(_la==T__66 || _la==T__126) ) {
+					ErrorHandler.RecoverInline(this);
+					}
+					else {
+						ErrorHandler.ReportMatch(this);
+					    Consume();
+					}
 					}
 				}
 
-				State = 1029;
-				Match(T__129);
-				State = 1030;
+				State = 1037;
+				Match(T__131);
+				State = 1038;
 				list();
-				State = 1032;
+				State = 1040;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__130 || _la==T__131) {
+				if (_la==T__132 || _la==T__133) {
 					{
-					State = 1031;
+					State = 1039;
 					_la = TokenStream.LA(1);
-					if ( !(_la==T__130 || _la==T__131) ) {
+					if ( !(_la==T__132 || _la==T__133) ) {
 					ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -6463,9 +6539,9 @@ public partial class PanelParser : Parser {
 				_localctx = new SingleContext(_localctx);
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1034;
-				Match(T__132);
-				State = 1035;
+				State = 1042;
+				Match(T__134);
+				State = 1043;
 				list();
 				}
 				break;
@@ -6473,9 +6549,9 @@ public partial class PanelParser : Parser {
 				_localctx = new JoinedContext(_localctx);
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1036;
-				Match(T__107);
-				State = 1037;
+				State = 1044;
+				Match(T__109);
+				State = 1045;
 				pair();
 				}
 				break;
@@ -6483,17 +6559,17 @@ public partial class PanelParser : Parser {
 				_localctx = new AtMostOneContext(_localctx);
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1038;
+				State = 1046;
 				Match(T__24);
-				State = 1039;
-				Match(T__133);
-				State = 1040;
-				Match(T__134);
-				State = 1041;
-				Match(T__40);
-				State = 1042;
+				State = 1047;
+				Match(T__135);
+				State = 1048;
+				Match(T__136);
+				State = 1049;
+				Match(T__41);
+				State = 1050;
 				name();
-				State = 1044;
+				State = 1052;
 				ErrorHandler.Sync(this);
 				_alt = 1;
 				do {
@@ -6501,7 +6577,7 @@ public partial class PanelParser : Parser {
 					case 1:
 						{
 						{
-						State = 1043;
+						State = 1051;
 						name();
 						}
 						}
@@ -6509,7 +6585,7 @@ public partial class PanelParser : Parser {
 					default:
 						throw new NoViableAltException(this);
 					}
-					State = 1046;
+					State = 1054;
 					ErrorHandler.Sync(this);
 					_alt = Interpreter.AdaptivePredict(TokenStream,105,Context);
 				} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
@@ -6519,48 +6595,64 @@ public partial class PanelParser : Parser {
 				_localctx = new QuantifiedContext(_localctx);
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1048;
+				State = 1056;
 				_la = TokenStream.LA(1);
-				if ( !(_la==T__135 || _la==T__136) ) {
+				if ( !(_la==T__137 || _la==T__138) ) {
 				ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1049;
+				State = 1057;
 				phrase();
-				State = 1051;
+				State = 1062;
 				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				if (_la==T__70 || _la==T__137) {
+				switch (TokenStream.LA(1)) {
+				case T__72:
 					{
-					State = 1050;
-					_la = TokenStream.LA(1);
-					if ( !(_la==T__70 || _la==T__137) ) {
-					ErrorHandler.RecoverInline(this);
+					State = 1058;
+					Match(T__72);
 					}
-					else {
-						ErrorHandler.ReportMatch(this);
-					    Consume();
+					break;
+				case T__139:
+					{
+					State = 1059;
+					Match(T__139);
 					}
+					break;
+				case T__140:
+					{
+					State = 1060;
+					Match(T__140);
+					State = 1061;
+					label();
 					}
+					break;
+				case Eof:
+				case T__12:
+				case T__30:
+				case T__86:
+				case COMMA:
+				case RPAREN:
+					break;
+				default:
+					break;
 				}
-
 				}
 				break;
 			case 8:
 				_localctx = new NamedContext(_localctx);
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1053;
+				State = 1064;
 				phrase();
-				State = 1055;
+				State = 1066;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__24 || _la==T__70 || ((((_la - 138)) & ~0x3f) == 0 && ((1L << (_la - 138)) & 21L) != 0)) {
+				if (_la==T__24 || _la==T__72 || ((((_la - 140)) & ~0x3f) == 0 && ((1L << (_la - 140)) & 19L) != 0)) {
 					{
-					State = 1054;
+					State = 1065;
 					guardSuffix();
 					}
 				}
@@ -6600,30 +6692,30 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public BandContext band() {
 		BandContext _localctx = new BandContext(Context, State);
-		EnterRule(_localctx, 172, RULE_band);
+		EnterRule(_localctx, 174, RULE_band);
 		try {
-			State = 1066;
+			State = 1077;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__138:
+			case T__141:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1059;
-				Match(T__138);
-				State = 1060;
+				State = 1070;
+				Match(T__141);
+				State = 1071;
 				_localctx.low = sum();
-				State = 1061;
+				State = 1072;
 				Match(T__12);
-				State = 1062;
+				State = 1073;
 				_localctx.high = sum();
 				}
 				break;
 			case T__24:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1064;
+				State = 1075;
 				Match(T__24);
-				State = 1065;
+				State = 1076;
 				_localctx.at = sum();
 				}
 				break;
@@ -6659,58 +6751,58 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardSuffixContext guardSuffix() {
 		GuardSuffixContext _localctx = new GuardSuffixContext(Context, State);
-		EnterRule(_localctx, 174, RULE_guardSuffix);
+		EnterRule(_localctx, 176, RULE_guardSuffix);
 		int _la;
 		try {
-			State = 1076;
+			State = 1087;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__139:
+			case T__140:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1068;
-				Match(T__139);
-				State = 1069;
+				State = 1079;
+				Match(T__140);
+				State = 1080;
 				label();
 				}
 				break;
 			case T__24:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1070;
+				State = 1081;
 				Match(T__24);
-				State = 1071;
+				State = 1082;
 				_la = TokenStream.LA(1);
-				if ( !(_la==T__133 || _la==T__140) ) {
+				if ( !(_la==T__135 || _la==T__142) ) {
 				ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1072;
+				State = 1083;
 				sum();
 				}
 				break;
-			case T__141:
+			case T__143:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1073;
-				Match(T__141);
+				State = 1084;
+				Match(T__143);
 				}
 				break;
-			case T__70:
+			case T__72:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1074;
-				Match(T__70);
+				State = 1085;
+				Match(T__72);
 				}
 				break;
-			case T__137:
+			case T__139:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1075;
-				Match(T__137);
+				State = 1086;
+				Match(T__139);
 				}
 				break;
 			default:
@@ -6753,20 +6845,20 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 176, RULE_sum);
+		EnterRule(_localctx, 178, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1078;
+			State = 1089;
 			product();
-			State = 1083;
+			State = 1094;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==PLUS || _la==MINUS) {
 				{
 				{
-				State = 1079;
+				State = 1090;
 				_la = TokenStream.LA(1);
 				if ( !(_la==PLUS || _la==MINUS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -6775,11 +6867,11 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1080;
+				State = 1091;
 				product();
 				}
 				}
-				State = 1085;
+				State = 1096;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6821,20 +6913,20 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ProductContext product() {
 		ProductContext _localctx = new ProductContext(Context, State);
-		EnterRule(_localctx, 178, RULE_product);
+		EnterRule(_localctx, 180, RULE_product);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1086;
+			State = 1097;
 			factor();
-			State = 1091;
+			State = 1102;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==STAR || _la==SLASH) {
 				{
 				{
-				State = 1087;
+				State = 1098;
 				_la = TokenStream.LA(1);
 				if ( !(_la==STAR || _la==SLASH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -6843,11 +6935,11 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1088;
+				State = 1099;
 				factor();
 				}
 				}
-				State = 1093;
+				State = 1104;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6881,47 +6973,47 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 180, RULE_factor);
+		EnterRule(_localctx, 182, RULE_factor);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1095;
+			State = 1106;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==MINUS) {
 				{
-				State = 1094;
+				State = 1105;
 				Match(MINUS);
 				}
 			}
 
-			State = 1104;
+			State = 1115;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,114,Context) ) {
 			case 1:
 				{
-				State = 1097;
-				Match(T__142);
-				State = 1098;
+				State = 1108;
+				Match(T__144);
+				State = 1109;
 				operand();
 				}
 				break;
 			case 2:
 				{
-				State = 1099;
+				State = 1110;
 				Match(NUMBER);
-				State = 1100;
+				State = 1111;
 				Match(PERCENT);
-				State = 1101;
-				Match(T__40);
-				State = 1102;
+				State = 1112;
+				Match(T__41);
+				State = 1113;
 				operand();
 				}
 				break;
 			case 3:
 				{
-				State = 1103;
+				State = 1114;
 				operand();
 				}
 				break;
@@ -6966,40 +7058,40 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public OperandContext operand() {
 		OperandContext _localctx = new OperandContext(Context, State);
-		EnterRule(_localctx, 182, RULE_operand);
+		EnterRule(_localctx, 184, RULE_operand);
 		try {
 			int _alt;
-			State = 1126;
+			State = 1137;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case LPAREN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1106;
+				State = 1117;
 				Match(LPAREN);
-				State = 1107;
+				State = 1118;
 				sum();
-				State = 1108;
+				State = 1119;
 				Match(RPAREN);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1110;
+				State = 1121;
 				Match(NUMBER);
-				State = 1117;
+				State = 1128;
 				ErrorHandler.Sync(this);
 				switch ( Interpreter.AdaptivePredict(TokenStream,116,Context) ) {
 				case 1:
 					{
-					State = 1111;
+					State = 1122;
 					Match(PERCENT);
 					}
 					break;
 				case 2:
 					{
-					State = 1113;
+					State = 1124;
 					ErrorHandler.Sync(this);
 					_alt = 1;
 					do {
@@ -7007,7 +7099,7 @@ public partial class PanelParser : Parser {
 						case 1:
 							{
 							{
-							State = 1112;
+							State = 1123;
 							plainWord();
 							}
 							}
@@ -7015,7 +7107,7 @@ public partial class PanelParser : Parser {
 						default:
 							throw new NoViableAltException(this);
 						}
-						State = 1115;
+						State = 1126;
 						ErrorHandler.Sync(this);
 						_alt = Interpreter.AdaptivePredict(TokenStream,115,Context);
 					} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
@@ -7049,7 +7141,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__42:
+			case T__38:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -7076,8 +7168,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
+			case T__69:
 			case T__71:
-			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -7105,13 +7197,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
+			case T__100:
 			case T__101:
-			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
+			case T__106:
 			case T__107:
-			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -7123,8 +7215,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
+			case T__120:
 			case T__121:
-			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -7137,25 +7229,27 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__140:
+			case T__135:
+			case T__136:
+			case T__142:
 			case WORD:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1119;
+				State = 1130;
 				ratingWord();
-				State = 1123;
+				State = 1134;
 				ErrorHandler.Sync(this);
 				_alt = Interpreter.AdaptivePredict(TokenStream,117,Context);
 				while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 					if ( _alt==1 ) {
 						{
 						{
-						State = 1120;
+						State = 1131;
 						plainWord();
 						}
 						} 
 					}
-					State = 1125;
+					State = 1136;
 					ErrorHandler.Sync(this);
 					_alt = Interpreter.AdaptivePredict(TokenStream,117,Context);
 				}
@@ -7196,19 +7290,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PairContext pair() {
 		PairContext _localctx = new PairContext(Context, State);
-		EnterRule(_localctx, 184, RULE_pair);
+		EnterRule(_localctx, 186, RULE_pair);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1128;
+			State = 1139;
 			Match(LBRACKET);
-			State = 1129;
+			State = 1140;
 			terminal();
-			State = 1130;
+			State = 1141;
 			Match(MINUS);
-			State = 1131;
+			State = 1142;
 			terminal();
-			State = 1132;
+			State = 1143;
 			Match(RBRACKET);
 			}
 		}
@@ -7246,32 +7340,32 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 186, RULE_list);
+		EnterRule(_localctx, 188, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1134;
+			State = 1145;
 			Match(LBRACKET);
-			State = 1135;
+			State = 1146;
 			terminal();
-			State = 1140;
+			State = 1151;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1136;
+				State = 1147;
 				Match(COMMA);
-				State = 1137;
+				State = 1148;
 				terminal();
 				}
 				}
-				State = 1142;
+				State = 1153;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1143;
+			State = 1154;
 			Match(RBRACKET);
 			}
 		}
@@ -7303,189 +7397,50 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public TerminalContext terminal() {
 		TerminalContext _localctx = new TerminalContext(Context, State);
-		EnterRule(_localctx, 188, RULE_terminal);
+		EnterRule(_localctx, 190, RULE_terminal);
 		int _la;
 		try {
-			State = 1151;
+			State = 1163;
 			ErrorHandler.Sync(this);
-			switch (TokenStream.LA(1)) {
-			case T__0:
-			case T__1:
-			case T__2:
-			case T__3:
-			case T__4:
-			case T__5:
-			case T__6:
-			case T__7:
-			case T__9:
-			case T__10:
-			case T__11:
-			case T__12:
-			case T__13:
-			case T__14:
-			case T__15:
-			case T__16:
-			case T__17:
-			case T__18:
-			case T__19:
-			case T__20:
-			case T__21:
-			case T__22:
-			case T__23:
-			case T__24:
-			case T__25:
-			case T__26:
-			case T__27:
-			case T__28:
-			case T__29:
-			case T__30:
-			case T__31:
-			case T__32:
-			case T__33:
-			case T__34:
-			case T__35:
-			case T__36:
-			case T__37:
-			case T__38:
-			case T__39:
-			case T__40:
-			case T__41:
-			case T__42:
-			case T__43:
-			case T__44:
-			case T__45:
-			case T__46:
-			case T__47:
-			case T__48:
-			case T__49:
-			case T__50:
-			case T__51:
-			case T__52:
-			case T__53:
-			case T__54:
-			case T__55:
-			case T__56:
-			case T__57:
-			case T__58:
-			case T__59:
-			case T__60:
-			case T__61:
-			case T__62:
-			case T__63:
-			case T__64:
-			case T__65:
-			case T__66:
-			case T__67:
-			case T__68:
-			case T__69:
-			case T__70:
-			case T__71:
-			case T__72:
-			case T__73:
-			case T__74:
-			case T__75:
-			case T__76:
-			case T__77:
-			case T__78:
-			case T__79:
-			case T__80:
-			case T__81:
-			case T__82:
-			case T__83:
-			case T__84:
-			case T__85:
-			case T__86:
-			case T__87:
-			case T__88:
-			case T__89:
-			case T__90:
-			case T__91:
-			case T__92:
-			case T__93:
-			case T__94:
-			case T__95:
-			case T__96:
-			case T__97:
-			case T__98:
-			case T__99:
-			case T__100:
-			case T__101:
-			case T__102:
-			case T__103:
-			case T__104:
-			case T__105:
-			case T__106:
-			case T__107:
-			case T__108:
-			case T__109:
-			case T__110:
-			case T__111:
-			case T__112:
-			case T__113:
-			case T__114:
-			case T__115:
-			case T__116:
-			case T__117:
-			case T__118:
-			case T__119:
-			case T__120:
-			case T__121:
-			case T__122:
-			case T__123:
-			case T__124:
-			case T__125:
-			case T__126:
-			case T__127:
-			case T__128:
-			case T__129:
-			case T__130:
-			case T__131:
-			case T__132:
-			case T__133:
-			case T__134:
-			case T__135:
-			case T__136:
-			case T__137:
-			case T__138:
-			case T__139:
-			case T__140:
-			case T__141:
-			case T__142:
-			case STAR:
-			case NUMBER:
-			case WORD:
+			switch ( Interpreter.AdaptivePredict(TokenStream,121,Context) ) {
+			case 1:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1146;
+				State = 1157;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STAR) {
 					{
-					State = 1145;
+					State = 1156;
 					Match(STAR);
 					}
 				}
 
-				State = 1148;
+				State = 1159;
 				name();
 				}
 				break;
-			case PLUS:
+			case 2:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1149;
+				State = 1160;
+				Match(STAR);
+				}
+				break;
+			case 3:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 1161;
 				Match(PLUS);
 				}
 				break;
-			case MINUS:
-				EnterOuterAlt(_localctx, 3);
+			case 4:
+				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1150;
+				State = 1162;
 				Match(MINUS);
 				}
 				break;
-			default:
-				throw new NoViableAltException(this);
 			}
 		}
 		catch (RecognitionException re) {
@@ -7516,12 +7471,12 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PhraseContext phrase() {
 		PhraseContext _localctx = new PhraseContext(Context, State);
-		EnterRule(_localctx, 190, RULE_phrase);
+		EnterRule(_localctx, 192, RULE_phrase);
 		try {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1154;
+			State = 1166;
 			ErrorHandler.Sync(this);
 			_alt = 1;
 			do {
@@ -7529,7 +7484,7 @@ public partial class PanelParser : Parser {
 				case 1:
 					{
 					{
-					State = 1153;
+					State = 1165;
 					plainWord();
 					}
 					}
@@ -7537,7 +7492,7 @@ public partial class PanelParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1156;
+				State = 1168;
 				ErrorHandler.Sync(this);
 				_alt = Interpreter.AdaptivePredict(TokenStream,122,Context);
 			} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
@@ -7574,26 +7529,26 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LabelContext label() {
 		LabelContext _localctx = new LabelContext(Context, State);
-		EnterRule(_localctx, 192, RULE_label);
+		EnterRule(_localctx, 194, RULE_label);
 		try {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1158;
+			State = 1170;
 			name();
-			State = 1162;
+			State = 1174;
 			ErrorHandler.Sync(this);
 			_alt = Interpreter.AdaptivePredict(TokenStream,123,Context);
 			while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 				if ( _alt==1 ) {
 					{
 					{
-					State = 1159;
+					State = 1171;
 					plainWord();
 					}
 					} 
 				}
-				State = 1164;
+				State = 1176;
 				ErrorHandler.Sync(this);
 				_alt = Interpreter.AdaptivePredict(TokenStream,123,Context);
 			}
@@ -7632,22 +7587,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 194, RULE_name);
+		EnterRule(_localctx, 196, RULE_name);
 		try {
-			State = 1170;
+			State = 1182;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1165;
+				State = 1177;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1166;
+				State = 1178;
 				Match(NUMBER);
 				}
 				break;
@@ -7676,7 +7631,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__42:
+			case T__38:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -7703,8 +7658,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
+			case T__69:
 			case T__71:
-			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -7732,13 +7687,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
+			case T__100:
 			case T__101:
-			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
+			case T__106:
 			case T__107:
-			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -7750,8 +7705,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
+			case T__120:
 			case T__121:
-			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -7764,10 +7719,12 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__140:
+			case T__135:
+			case T__136:
+			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1167;
+				State = 1179;
 				ordinary();
 				}
 				break;
@@ -7780,25 +7737,25 @@ public partial class PanelParser : Parser {
 			case T__22:
 			case T__24:
 			case T__26:
-			case T__38:
 			case T__39:
 			case T__40:
 			case T__41:
-			case T__69:
+			case T__42:
 			case T__70:
-			case T__100:
-			case T__106:
-			case T__120:
-			case T__135:
-			case T__136:
+			case T__72:
+			case T__102:
+			case T__108:
+			case T__122:
 			case T__137:
 			case T__138:
 			case T__139:
+			case T__140:
 			case T__141:
-			case T__142:
+			case T__143:
+			case T__144:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1168;
+				State = 1180;
 				connecting();
 				}
 				break;
@@ -7807,7 +7764,7 @@ public partial class PanelParser : Parser {
 			case T__31:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1169;
+				State = 1181;
 				logical();
 				}
 				break;
@@ -7842,22 +7799,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PlainWordContext plainWord() {
 		PlainWordContext _localctx = new PlainWordContext(Context, State);
-		EnterRule(_localctx, 196, RULE_plainWord);
+		EnterRule(_localctx, 198, RULE_plainWord);
 		try {
-			State = 1175;
+			State = 1187;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1172;
+				State = 1184;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1173;
+				State = 1185;
 				Match(NUMBER);
 				}
 				break;
@@ -7886,7 +7843,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__42:
+			case T__38:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -7913,8 +7870,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
+			case T__69:
 			case T__71:
-			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -7942,13 +7899,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
+			case T__100:
 			case T__101:
-			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
+			case T__106:
 			case T__107:
-			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -7960,8 +7917,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
+			case T__120:
 			case T__121:
-			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -7974,10 +7931,12 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__140:
+			case T__135:
+			case T__136:
+			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1174;
+				State = 1186;
 				ordinary();
 				}
 				break;
@@ -8011,15 +7970,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RatingWordContext ratingWord() {
 		RatingWordContext _localctx = new RatingWordContext(Context, State);
-		EnterRule(_localctx, 198, RULE_ratingWord);
+		EnterRule(_localctx, 200, RULE_ratingWord);
 		try {
-			State = 1179;
+			State = 1191;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1177;
+				State = 1189;
 				Match(WORD);
 				}
 				break;
@@ -8048,7 +8007,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__42:
+			case T__38:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -8075,8 +8034,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
+			case T__69:
 			case T__71:
-			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -8104,13 +8063,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
+			case T__100:
 			case T__101:
-			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
+			case T__106:
 			case T__107:
-			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -8122,8 +8081,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
+			case T__120:
 			case T__121:
-			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -8136,10 +8095,12 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__140:
+			case T__135:
+			case T__136:
+			case T__142:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1178;
+				State = 1190;
 				ordinary();
 				}
 				break;
@@ -8177,22 +8138,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RefWordContext refWord() {
 		RefWordContext _localctx = new RefWordContext(Context, State);
-		EnterRule(_localctx, 200, RULE_refWord);
+		EnterRule(_localctx, 202, RULE_refWord);
 		try {
-			State = 1187;
+			State = 1199;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1181;
+				State = 1193;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1182;
+				State = 1194;
 				Match(NUMBER);
 				}
 				break;
@@ -8221,7 +8182,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__42:
+			case T__38:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -8248,8 +8209,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
+			case T__69:
 			case T__71:
-			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -8277,13 +8238,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
+			case T__100:
 			case T__101:
-			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
+			case T__106:
 			case T__107:
-			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -8295,8 +8256,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
+			case T__120:
 			case T__121:
-			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -8309,10 +8270,12 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__140:
+			case T__135:
+			case T__136:
+			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1183;
+				State = 1195;
 				ordinary();
 				}
 				break;
@@ -8325,39 +8288,39 @@ public partial class PanelParser : Parser {
 			case T__22:
 			case T__24:
 			case T__26:
-			case T__38:
 			case T__39:
 			case T__40:
 			case T__41:
-			case T__69:
+			case T__42:
 			case T__70:
-			case T__100:
-			case T__106:
-			case T__120:
-			case T__135:
-			case T__136:
+			case T__72:
+			case T__102:
+			case T__108:
+			case T__122:
 			case T__137:
 			case T__138:
 			case T__139:
+			case T__140:
 			case T__141:
-			case T__142:
+			case T__143:
+			case T__144:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1184;
+				State = 1196;
 				connecting();
 				}
 				break;
 			case T__30:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1185;
+				State = 1197;
 				Match(T__30);
 				}
 				break;
 			case T__31:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1186;
+				State = 1198;
 				Match(T__31);
 				}
 				break;
@@ -8395,22 +8358,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SubjectWordContext subjectWord() {
 		SubjectWordContext _localctx = new SubjectWordContext(Context, State);
-		EnterRule(_localctx, 202, RULE_subjectWord);
+		EnterRule(_localctx, 204, RULE_subjectWord);
 		try {
-			State = 1193;
+			State = 1205;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1189;
+				State = 1201;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1190;
+				State = 1202;
 				Match(NUMBER);
 				}
 				break;
@@ -8439,7 +8402,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__42:
+			case T__38:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -8466,8 +8429,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
+			case T__69:
 			case T__71:
-			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -8495,13 +8458,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
+			case T__100:
 			case T__101:
-			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
+			case T__106:
 			case T__107:
-			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -8513,8 +8476,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
+			case T__120:
 			case T__121:
-			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -8527,10 +8490,12 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__140:
+			case T__135:
+			case T__136:
+			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1191;
+				State = 1203;
 				ordinary();
 				}
 				break;
@@ -8543,25 +8508,25 @@ public partial class PanelParser : Parser {
 			case T__22:
 			case T__24:
 			case T__26:
-			case T__38:
 			case T__39:
 			case T__40:
 			case T__41:
-			case T__69:
+			case T__42:
 			case T__70:
-			case T__100:
-			case T__106:
-			case T__120:
-			case T__135:
-			case T__136:
+			case T__72:
+			case T__102:
+			case T__108:
+			case T__122:
 			case T__137:
 			case T__138:
 			case T__139:
+			case T__140:
 			case T__141:
-			case T__142:
+			case T__143:
+			case T__144:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1192;
+				State = 1204;
 				connecting();
 				}
 				break;
@@ -8596,22 +8561,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public StateWordContext stateWord() {
 		StateWordContext _localctx = new StateWordContext(Context, State);
-		EnterRule(_localctx, 204, RULE_stateWord);
+		EnterRule(_localctx, 206, RULE_stateWord);
 		try {
-			State = 1219;
+			State = 1231;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1195;
+				State = 1207;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1196;
+				State = 1208;
 				Match(NUMBER);
 				}
 				break;
@@ -8640,7 +8605,7 @@ public partial class PanelParser : Parser {
 			case T__35:
 			case T__36:
 			case T__37:
-			case T__42:
+			case T__38:
 			case T__43:
 			case T__44:
 			case T__45:
@@ -8667,8 +8632,8 @@ public partial class PanelParser : Parser {
 			case T__66:
 			case T__67:
 			case T__68:
+			case T__69:
 			case T__71:
-			case T__72:
 			case T__73:
 			case T__74:
 			case T__75:
@@ -8696,13 +8661,13 @@ public partial class PanelParser : Parser {
 			case T__97:
 			case T__98:
 			case T__99:
+			case T__100:
 			case T__101:
-			case T__102:
 			case T__103:
 			case T__104:
 			case T__105:
+			case T__106:
 			case T__107:
-			case T__108:
 			case T__109:
 			case T__110:
 			case T__111:
@@ -8714,8 +8679,8 @@ public partial class PanelParser : Parser {
 			case T__117:
 			case T__118:
 			case T__119:
+			case T__120:
 			case T__121:
-			case T__122:
 			case T__123:
 			case T__124:
 			case T__125:
@@ -8728,158 +8693,160 @@ public partial class PanelParser : Parser {
 			case T__132:
 			case T__133:
 			case T__134:
-			case T__140:
+			case T__135:
+			case T__136:
+			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1197;
+				State = 1209;
 				ordinary();
 				}
 				break;
-			case T__139:
+			case T__140:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1198;
-				Match(T__139);
+				State = 1210;
+				Match(T__140);
 				}
 				break;
 			case T__24:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1199;
+				State = 1211;
 				Match(T__24);
 				}
 				break;
 			case T__17:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1200;
+				State = 1212;
 				Match(T__17);
 				}
 				break;
-			case T__40:
+			case T__41:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1201;
-				Match(T__40);
-				}
-				break;
-			case T__38:
-				EnterOuterAlt(_localctx, 8);
-				{
-				State = 1202;
-				Match(T__38);
-				}
-				break;
-			case T__41:
-				EnterOuterAlt(_localctx, 9);
-				{
-				State = 1203;
+				State = 1213;
 				Match(T__41);
 				}
 				break;
 			case T__39:
-				EnterOuterAlt(_localctx, 10);
+				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1204;
+				State = 1214;
 				Match(T__39);
 				}
 				break;
-			case T__69:
-				EnterOuterAlt(_localctx, 11);
+			case T__42:
+				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1205;
-				Match(T__69);
+				State = 1215;
+				Match(T__42);
 				}
 				break;
-			case T__138:
+			case T__40:
+				EnterOuterAlt(_localctx, 10);
+				{
+				State = 1216;
+				Match(T__40);
+				}
+				break;
+			case T__70:
+				EnterOuterAlt(_localctx, 11);
+				{
+				State = 1217;
+				Match(T__70);
+				}
+				break;
+			case T__141:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1206;
-				Match(T__138);
+				State = 1218;
+				Match(T__141);
 				}
 				break;
 			case T__10:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 1207;
+				State = 1219;
 				Match(T__10);
 				}
 				break;
 			case T__20:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 1208;
+				State = 1220;
 				Match(T__20);
 				}
 				break;
 			case T__22:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 1209;
+				State = 1221;
 				Match(T__22);
 				}
 				break;
-			case T__70:
+			case T__72:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 1210;
-				Match(T__70);
+				State = 1222;
+				Match(T__72);
 				}
 				break;
-			case T__137:
+			case T__139:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 1211;
-				Match(T__137);
+				State = 1223;
+				Match(T__139);
 				}
 				break;
-			case T__106:
+			case T__108:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 1212;
-				Match(T__106);
+				State = 1224;
+				Match(T__108);
 				}
 				break;
-			case T__141:
+			case T__143:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 1213;
-				Match(T__141);
+				State = 1225;
+				Match(T__143);
 				}
 				break;
 			case T__19:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 1214;
+				State = 1226;
 				Match(T__19);
 				}
 				break;
-			case T__100:
+			case T__102:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 1215;
-				Match(T__100);
+				State = 1227;
+				Match(T__102);
 				}
 				break;
-			case T__120:
+			case T__122:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 1216;
-				Match(T__120);
+				State = 1228;
+				Match(T__122);
 				}
 				break;
-			case T__135:
+			case T__137:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 1217;
-				Match(T__135);
+				State = 1229;
+				Match(T__137);
 				}
 				break;
-			case T__136:
+			case T__138:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 1218;
-				Match(T__136);
+				State = 1230;
+				Match(T__138);
 				}
 				break;
 			default:
@@ -8908,12 +8875,12 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LogicalContext logical() {
 		LogicalContext _localctx = new LogicalContext(Context, State);
-		EnterRule(_localctx, 206, RULE_logical);
+		EnterRule(_localctx, 208, RULE_logical);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1221;
+			State = 1233;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 6442459136L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8946,14 +8913,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConnectingContext connecting() {
 		ConnectingContext _localctx = new ConnectingContext(Context, State);
-		EnterRule(_localctx, 208, RULE_connecting);
+		EnterRule(_localctx, 210, RULE_connecting);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1223;
+			State = 1235;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 8246516844552L) != 0) || ((((_la - 70)) & ~0x3f) == 0 && ((1L << (_la - 70)) & 2251939400122371L) != 0) || ((((_la - 136)) & ~0x3f) == 0 && ((1L << (_la - 136)) & 223L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 16492854052872L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4503878800244741L) != 0) || ((((_la - 138)) & ~0x3f) == 0 && ((1L << (_la - 138)) & 223L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -8984,14 +8951,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public OrdinaryContext ordinary() {
 		OrdinaryContext _localctx = new OrdinaryContext(Context, State);
-		EnterRule(_localctx, 210, RULE_ordinary);
+		EnterRule(_localctx, 212, RULE_ordinary);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1225;
+			State = 1237;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -8252959304202L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -144124121607831745L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 8447L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -16499296512522L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -576496486431326849L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 33791L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9012,7 +8979,7 @@ public partial class PanelParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,167,1228,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,169,1240,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9027,427 +8994,432 @@ public partial class PanelParser : Parser {
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
-		2,105,7,105,1,0,1,0,1,0,1,0,1,1,1,1,1,1,1,1,3,1,221,8,1,1,1,1,1,1,2,1,
-		2,1,2,1,2,1,3,1,3,4,3,231,8,3,11,3,12,3,232,1,3,1,3,1,4,1,4,5,4,239,8,
-		4,10,4,12,4,242,9,4,1,4,1,4,1,5,1,5,1,5,1,5,1,5,3,5,251,8,5,1,6,1,6,1,
-		6,4,6,256,8,6,11,6,12,6,257,1,6,1,6,1,7,1,7,1,7,1,7,1,7,4,7,267,8,7,11,
-		7,12,7,268,1,7,1,7,1,8,1,8,3,8,275,8,8,1,9,1,9,1,9,1,9,5,9,281,8,9,10,
-		9,12,9,284,9,9,1,9,1,9,1,10,1,10,1,10,5,10,291,8,10,10,10,12,10,294,9,
-		10,1,11,1,11,5,11,298,8,11,10,11,12,11,301,9,11,1,11,3,11,304,8,11,1,12,
-		1,12,3,12,308,8,12,1,13,1,13,1,13,1,13,1,13,1,13,5,13,316,8,13,10,13,12,
-		13,319,9,13,1,13,1,13,1,14,1,14,1,14,1,14,3,14,327,8,14,1,14,1,14,1,15,
-		1,15,1,15,1,15,1,16,1,16,1,16,1,16,1,16,1,16,1,17,1,17,1,17,5,17,344,8,
-		17,10,17,12,17,347,9,17,1,18,1,18,1,18,3,18,352,8,18,1,18,3,18,355,8,18,
-		1,18,3,18,358,8,18,1,18,3,18,361,8,18,1,18,1,18,1,19,1,19,1,19,1,19,1,
-		19,3,19,370,8,19,1,19,3,19,373,8,19,1,19,1,19,1,20,1,20,1,20,1,20,1,20,
-		3,20,382,8,20,1,20,3,20,385,8,20,1,20,3,20,388,8,20,1,20,3,20,391,8,20,
-		1,20,1,20,1,21,1,21,1,21,1,21,1,21,1,21,1,21,5,21,402,8,21,10,21,12,21,
-		405,9,21,3,21,407,8,21,1,21,3,21,410,8,21,1,21,3,21,413,8,21,1,21,1,21,
-		1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,23,1,23,1,23,1,24,1,24,1,24,
-		1,25,1,25,1,25,1,25,1,25,1,26,1,26,5,26,438,8,26,10,26,12,26,441,9,26,
-		1,26,3,26,444,8,26,1,27,1,27,1,27,4,27,449,8,27,11,27,12,27,450,1,27,1,
-		27,4,27,455,8,27,11,27,12,27,456,3,27,459,8,27,1,28,3,28,462,8,28,1,28,
-		1,28,1,28,1,28,1,28,3,28,469,8,28,1,29,1,29,5,29,473,8,29,10,29,12,29,
-		476,9,29,1,29,1,29,5,29,480,8,29,10,29,12,29,483,9,29,3,29,485,8,29,1,
-		30,1,30,4,30,489,8,30,11,30,12,30,490,1,30,1,30,1,31,1,31,1,31,1,31,1,
-		32,1,32,1,32,1,32,1,33,1,33,4,33,505,8,33,11,33,12,33,506,1,33,1,33,1,
-		34,1,34,1,34,1,35,1,35,1,35,1,35,1,35,5,35,519,8,35,10,35,12,35,522,9,
-		35,1,35,1,35,1,36,1,36,1,36,1,36,3,36,530,8,36,1,36,1,36,1,36,1,36,5,36,
-		536,8,36,10,36,12,36,539,9,36,1,36,1,36,3,36,543,8,36,1,37,1,37,1,38,1,
-		38,1,39,1,39,1,39,1,39,3,39,553,8,39,1,40,1,40,1,40,4,40,558,8,40,11,40,
-		12,40,559,1,41,4,41,563,8,41,11,41,12,41,564,1,41,3,41,568,8,41,1,42,1,
-		42,4,42,572,8,42,11,42,12,42,573,1,42,1,42,1,43,1,43,1,43,1,43,1,43,1,
-		43,1,44,1,44,1,44,1,44,1,45,1,45,1,45,1,46,1,46,1,46,1,46,4,46,595,8,46,
-		11,46,12,46,596,1,46,3,46,600,8,46,1,46,1,46,1,47,1,47,1,47,1,47,1,48,
-		1,48,4,48,610,8,48,11,48,12,48,611,1,48,3,48,615,8,48,1,48,1,48,1,49,1,
-		49,1,49,1,49,3,49,623,8,49,1,49,1,49,1,50,1,50,5,50,629,8,50,10,50,12,
-		50,632,9,50,1,50,3,50,635,8,50,1,50,1,50,5,50,639,8,50,10,50,12,50,642,
-		9,50,1,50,1,50,1,51,1,51,1,52,1,52,1,52,1,52,1,52,1,52,1,52,1,52,3,52,
-		656,8,52,1,53,1,53,5,53,660,8,53,10,53,12,53,663,9,53,1,53,1,53,1,53,1,
-		53,1,53,1,53,1,53,1,53,1,54,1,54,1,54,1,54,1,54,3,54,678,8,54,1,54,1,54,
-		5,54,682,8,54,10,54,12,54,685,9,54,1,54,1,54,1,55,4,55,690,8,55,11,55,
-		12,55,691,1,56,1,56,1,56,1,56,3,56,698,8,56,1,57,1,57,1,57,1,57,1,57,1,
-		57,5,57,706,8,57,10,57,12,57,709,9,57,1,57,1,57,5,57,713,8,57,10,57,12,
-		57,716,9,57,1,57,1,57,1,58,1,58,1,58,1,58,1,58,1,58,3,58,726,8,58,1,59,
-		1,59,1,60,1,60,1,60,1,60,1,60,1,60,3,60,736,8,60,1,60,1,60,3,60,740,8,
-		60,1,60,3,60,743,8,60,1,60,1,60,1,60,3,60,748,8,60,1,60,1,60,1,61,1,61,
-		1,61,1,61,1,61,1,61,3,61,758,8,61,1,61,1,61,1,62,1,62,1,62,1,62,1,63,1,
-		63,1,63,1,63,1,63,1,63,1,63,1,63,3,63,774,8,63,1,63,1,63,1,64,1,64,1,64,
-		1,64,1,64,1,64,1,65,1,65,3,65,786,8,65,1,65,1,65,5,65,790,8,65,10,65,12,
-		65,793,9,65,1,65,1,65,1,66,1,66,1,66,3,66,800,8,66,1,66,1,66,1,66,1,66,
-		5,66,806,8,66,10,66,12,66,809,9,66,1,66,1,66,1,67,1,67,1,67,3,67,816,8,
-		67,1,68,1,68,1,68,1,68,1,68,4,68,823,8,68,11,68,12,68,824,1,68,1,68,1,
-		68,1,68,1,68,1,68,1,68,1,68,1,68,3,68,836,8,68,1,69,1,69,1,69,1,69,1,69,
-		1,69,1,69,1,69,3,69,846,8,69,1,69,1,69,5,69,850,8,69,10,69,12,69,853,9,
-		69,1,69,1,69,1,70,1,70,1,70,1,70,1,70,3,70,862,8,70,1,71,1,71,1,71,1,71,
-		1,72,1,72,4,72,870,8,72,11,72,12,72,871,1,72,1,72,1,72,3,72,877,8,72,1,
-		72,1,72,1,73,1,73,1,73,1,73,1,73,1,73,5,73,887,8,73,10,73,12,73,890,9,
-		73,1,73,1,73,1,74,1,74,4,74,896,8,74,11,74,12,74,897,1,74,1,74,4,74,902,
-		8,74,11,74,12,74,903,1,74,1,74,1,74,1,74,3,74,910,8,74,1,75,1,75,1,75,
-		1,75,3,75,916,8,75,1,75,1,75,1,76,1,76,1,76,1,76,1,76,1,76,1,76,5,76,927,
-		8,76,10,76,12,76,930,9,76,1,76,1,76,1,77,1,77,1,77,1,77,3,77,938,8,77,
-		1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,78,1,79,1,79,1,79,1,79,1,79,
-		1,79,1,79,1,79,1,79,1,79,1,79,1,79,3,79,961,8,79,1,79,1,79,1,80,1,80,1,
-		80,1,80,1,80,1,80,1,80,1,81,5,81,973,8,81,10,81,12,81,976,9,81,1,82,1,
-		82,1,82,1,82,1,82,1,82,1,83,1,83,1,83,4,83,987,8,83,11,83,12,83,988,1,
-		83,1,83,4,83,993,8,83,11,83,12,83,994,3,83,997,8,83,1,84,3,84,1000,8,84,
-		1,84,1,84,1,84,1,84,1,84,3,84,1007,8,84,1,85,3,85,1010,8,85,1,85,1,85,
-		1,85,3,85,1015,8,85,1,85,1,85,1,85,1,85,3,85,1021,8,85,1,85,1,85,1,85,
-		1,85,1,85,3,85,1028,8,85,1,85,1,85,1,85,3,85,1033,8,85,1,85,1,85,1,85,
-		1,85,1,85,1,85,1,85,1,85,1,85,1,85,4,85,1045,8,85,11,85,12,85,1046,1,85,
-		1,85,1,85,3,85,1052,8,85,1,85,1,85,3,85,1056,8,85,3,85,1058,8,85,1,86,
-		1,86,1,86,1,86,1,86,1,86,1,86,3,86,1067,8,86,1,87,1,87,1,87,1,87,1,87,
-		1,87,1,87,1,87,3,87,1077,8,87,1,88,1,88,1,88,5,88,1082,8,88,10,88,12,88,
-		1085,9,88,1,89,1,89,1,89,5,89,1090,8,89,10,89,12,89,1093,9,89,1,90,3,90,
-		1096,8,90,1,90,1,90,1,90,1,90,1,90,1,90,1,90,3,90,1105,8,90,1,91,1,91,
-		1,91,1,91,1,91,1,91,1,91,4,91,1114,8,91,11,91,12,91,1115,3,91,1118,8,91,
-		1,91,1,91,5,91,1122,8,91,10,91,12,91,1125,9,91,3,91,1127,8,91,1,92,1,92,
-		1,92,1,92,1,92,1,92,1,93,1,93,1,93,1,93,5,93,1139,8,93,10,93,12,93,1142,
-		9,93,1,93,1,93,1,94,3,94,1147,8,94,1,94,1,94,1,94,3,94,1152,8,94,1,95,
-		4,95,1155,8,95,11,95,12,95,1156,1,96,1,96,5,96,1161,8,96,10,96,12,96,1164,
-		9,96,1,97,1,97,1,97,1,97,1,97,3,97,1171,8,97,1,98,1,98,1,98,3,98,1176,
-		8,98,1,99,1,99,3,99,1180,8,99,1,100,1,100,1,100,1,100,1,100,1,100,3,100,
-		1188,8,100,1,101,1,101,1,101,1,101,3,101,1194,8,101,1,102,1,102,1,102,
-		1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,
-		1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,1,102,3,102,1220,8,102,
-		1,103,1,103,1,104,1,104,1,105,1,105,1,105,0,0,106,0,2,4,6,8,10,12,14,16,
-		18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,
-		66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,
-		110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,
-		146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,
-		182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,0,16,2,0,13,
-		13,146,146,1,0,29,30,1,0,43,46,1,0,59,60,2,0,60,60,62,68,1,0,80,84,1,0,
-		128,129,1,0,131,132,1,0,136,137,2,0,71,71,138,138,2,0,134,134,141,141,
-		1,0,149,150,1,0,151,152,2,0,13,13,31,32,15,0,3,3,11,11,16,16,18,18,20,
-		21,23,23,25,25,27,27,39,42,70,71,101,101,107,107,121,121,136,140,142,143,
-		18,0,1,2,4,8,10,10,12,12,14,15,17,17,19,19,22,22,24,24,26,26,28,30,33,
-		38,43,69,72,100,102,106,108,120,122,135,141,141,1317,0,212,1,0,0,0,2,216,
-		1,0,0,0,4,224,1,0,0,0,6,228,1,0,0,0,8,236,1,0,0,0,10,250,1,0,0,0,12,252,
-		1,0,0,0,14,261,1,0,0,0,16,274,1,0,0,0,18,276,1,0,0,0,20,287,1,0,0,0,22,
-		295,1,0,0,0,24,307,1,0,0,0,26,309,1,0,0,0,28,322,1,0,0,0,30,330,1,0,0,
-		0,32,334,1,0,0,0,34,340,1,0,0,0,36,348,1,0,0,0,38,364,1,0,0,0,40,376,1,
-		0,0,0,42,394,1,0,0,0,44,416,1,0,0,0,46,424,1,0,0,0,48,427,1,0,0,0,50,430,
-		1,0,0,0,52,435,1,0,0,0,54,445,1,0,0,0,56,461,1,0,0,0,58,470,1,0,0,0,60,
-		486,1,0,0,0,62,494,1,0,0,0,64,498,1,0,0,0,66,502,1,0,0,0,68,510,1,0,0,
-		0,70,513,1,0,0,0,72,542,1,0,0,0,74,544,1,0,0,0,76,546,1,0,0,0,78,552,1,
-		0,0,0,80,557,1,0,0,0,82,567,1,0,0,0,84,569,1,0,0,0,86,577,1,0,0,0,88,583,
-		1,0,0,0,90,587,1,0,0,0,92,590,1,0,0,0,94,603,1,0,0,0,96,607,1,0,0,0,98,
-		618,1,0,0,0,100,626,1,0,0,0,102,645,1,0,0,0,104,655,1,0,0,0,106,657,1,
-		0,0,0,108,672,1,0,0,0,110,689,1,0,0,0,112,697,1,0,0,0,114,699,1,0,0,0,
-		116,725,1,0,0,0,118,727,1,0,0,0,120,729,1,0,0,0,122,751,1,0,0,0,124,761,
-		1,0,0,0,126,765,1,0,0,0,128,777,1,0,0,0,130,783,1,0,0,0,132,796,1,0,0,
-		0,134,815,1,0,0,0,136,835,1,0,0,0,138,837,1,0,0,0,140,861,1,0,0,0,142,
-		863,1,0,0,0,144,867,1,0,0,0,146,880,1,0,0,0,148,909,1,0,0,0,150,911,1,
-		0,0,0,152,919,1,0,0,0,154,937,1,0,0,0,156,939,1,0,0,0,158,948,1,0,0,0,
-		160,964,1,0,0,0,162,974,1,0,0,0,164,977,1,0,0,0,166,983,1,0,0,0,168,999,
-		1,0,0,0,170,1057,1,0,0,0,172,1066,1,0,0,0,174,1076,1,0,0,0,176,1078,1,
-		0,0,0,178,1086,1,0,0,0,180,1095,1,0,0,0,182,1126,1,0,0,0,184,1128,1,0,
-		0,0,186,1134,1,0,0,0,188,1151,1,0,0,0,190,1154,1,0,0,0,192,1158,1,0,0,
-		0,194,1170,1,0,0,0,196,1175,1,0,0,0,198,1179,1,0,0,0,200,1187,1,0,0,0,
-		202,1193,1,0,0,0,204,1219,1,0,0,0,206,1221,1,0,0,0,208,1223,1,0,0,0,210,
-		1225,1,0,0,0,212,213,5,1,0,0,213,214,5,161,0,0,214,215,5,0,0,1,215,1,1,
-		0,0,0,216,217,5,2,0,0,217,220,3,192,96,0,218,219,5,3,0,0,219,221,3,194,
-		97,0,220,218,1,0,0,0,220,221,1,0,0,0,221,222,1,0,0,0,222,223,5,0,0,1,223,
-		3,1,0,0,0,224,225,5,4,0,0,225,226,3,194,97,0,226,227,5,0,0,1,227,5,1,0,
-		0,0,228,230,5,5,0,0,229,231,3,10,5,0,230,229,1,0,0,0,231,232,1,0,0,0,232,
-		230,1,0,0,0,232,233,1,0,0,0,233,234,1,0,0,0,234,235,5,0,0,1,235,7,1,0,
-		0,0,236,240,3,194,97,0,237,239,3,10,5,0,238,237,1,0,0,0,239,242,1,0,0,
-		0,240,238,1,0,0,0,240,241,1,0,0,0,241,243,1,0,0,0,242,240,1,0,0,0,243,
-		244,5,0,0,1,244,9,1,0,0,0,245,251,3,194,97,0,246,251,5,161,0,0,247,251,
-		5,146,0,0,248,251,5,145,0,0,249,251,5,153,0,0,250,245,1,0,0,0,250,246,
-		1,0,0,0,250,247,1,0,0,0,250,248,1,0,0,0,250,249,1,0,0,0,251,11,1,0,0,0,
-		252,255,3,16,8,0,253,254,5,144,0,0,254,256,3,16,8,0,255,253,1,0,0,0,256,
-		257,1,0,0,0,257,255,1,0,0,0,257,258,1,0,0,0,258,259,1,0,0,0,259,260,5,
-		0,0,1,260,13,1,0,0,0,261,262,5,6,0,0,262,263,3,194,97,0,263,266,3,16,8,
-		0,264,265,5,144,0,0,265,267,3,16,8,0,266,264,1,0,0,0,267,268,1,0,0,0,268,
-		266,1,0,0,0,268,269,1,0,0,0,269,270,1,0,0,0,270,271,5,0,0,1,271,15,1,0,
-		0,0,272,275,3,22,11,0,273,275,3,18,9,0,274,272,1,0,0,0,274,273,1,0,0,0,
-		275,17,1,0,0,0,276,277,5,154,0,0,277,282,3,20,10,0,278,279,5,145,0,0,279,
-		281,3,20,10,0,280,278,1,0,0,0,281,284,1,0,0,0,282,280,1,0,0,0,282,283,
-		1,0,0,0,283,285,1,0,0,0,284,282,1,0,0,0,285,286,5,155,0,0,286,19,1,0,0,
-		0,287,292,3,16,8,0,288,289,5,144,0,0,289,291,3,16,8,0,290,288,1,0,0,0,
-		291,294,1,0,0,0,292,290,1,0,0,0,292,293,1,0,0,0,293,21,1,0,0,0,294,292,
-		1,0,0,0,295,299,3,194,97,0,296,298,3,200,100,0,297,296,1,0,0,0,298,301,
-		1,0,0,0,299,297,1,0,0,0,299,300,1,0,0,0,300,303,1,0,0,0,301,299,1,0,0,
-		0,302,304,3,24,12,0,303,302,1,0,0,0,303,304,1,0,0,0,304,23,1,0,0,0,305,
-		308,5,158,0,0,306,308,3,186,93,0,307,305,1,0,0,0,307,306,1,0,0,0,308,25,
-		1,0,0,0,309,310,5,7,0,0,310,311,3,194,97,0,311,312,5,147,0,0,312,317,3,
-		22,11,0,313,314,5,146,0,0,314,316,3,22,11,0,315,313,1,0,0,0,316,319,1,
-		0,0,0,317,315,1,0,0,0,317,318,1,0,0,0,318,320,1,0,0,0,319,317,1,0,0,0,
-		320,321,5,0,0,1,321,27,1,0,0,0,322,323,5,8,0,0,323,326,3,34,17,0,324,325,
-		5,9,0,0,325,327,5,161,0,0,326,324,1,0,0,0,326,327,1,0,0,0,327,328,1,0,
-		0,0,328,329,5,0,0,1,329,29,1,0,0,0,330,331,5,10,0,0,331,332,3,34,17,0,
-		332,333,5,0,0,1,333,31,1,0,0,0,334,335,5,11,0,0,335,336,5,12,0,0,336,337,
-		5,2,0,0,337,338,3,34,17,0,338,339,5,0,0,1,339,33,1,0,0,0,340,345,3,22,
-		11,0,341,342,7,0,0,0,342,344,3,22,11,0,343,341,1,0,0,0,344,347,1,0,0,0,
-		345,343,1,0,0,0,345,346,1,0,0,0,346,35,1,0,0,0,347,345,1,0,0,0,348,349,
-		5,14,0,0,349,354,3,54,27,0,350,352,5,146,0,0,351,350,1,0,0,0,351,352,1,
-		0,0,0,352,353,1,0,0,0,353,355,3,46,23,0,354,351,1,0,0,0,354,355,1,0,0,
-		0,355,360,1,0,0,0,356,358,5,146,0,0,357,356,1,0,0,0,357,358,1,0,0,0,358,
-		359,1,0,0,0,359,361,3,50,25,0,360,357,1,0,0,0,360,361,1,0,0,0,361,362,
-		1,0,0,0,362,363,5,0,0,1,363,37,1,0,0,0,364,365,5,15,0,0,365,366,3,52,26,
-		0,366,367,5,16,0,0,367,372,3,54,27,0,368,370,5,146,0,0,369,368,1,0,0,0,
-		369,370,1,0,0,0,370,371,1,0,0,0,371,373,3,50,25,0,372,369,1,0,0,0,372,
-		373,1,0,0,0,373,374,1,0,0,0,374,375,5,0,0,1,375,39,1,0,0,0,376,377,5,17,
-		0,0,377,378,3,52,26,0,378,379,5,18,0,0,379,384,3,52,26,0,380,382,5,146,
-		0,0,381,380,1,0,0,0,381,382,1,0,0,0,382,383,1,0,0,0,383,385,3,48,24,0,
-		384,381,1,0,0,0,384,385,1,0,0,0,385,390,1,0,0,0,386,388,5,146,0,0,387,
-		386,1,0,0,0,387,388,1,0,0,0,388,389,1,0,0,0,389,391,3,50,25,0,390,387,
-		1,0,0,0,390,391,1,0,0,0,391,392,1,0,0,0,392,393,5,0,0,1,393,41,1,0,0,0,
-		394,395,5,19,0,0,395,396,3,52,26,0,396,406,5,20,0,0,397,398,5,21,0,0,398,
-		403,3,52,26,0,399,400,7,0,0,0,400,402,3,52,26,0,401,399,1,0,0,0,402,405,
-		1,0,0,0,403,401,1,0,0,0,403,404,1,0,0,0,404,407,1,0,0,0,405,403,1,0,0,
-		0,406,397,1,0,0,0,406,407,1,0,0,0,407,412,1,0,0,0,408,410,5,146,0,0,409,
-		408,1,0,0,0,409,410,1,0,0,0,410,411,1,0,0,0,411,413,3,50,25,0,412,409,
-		1,0,0,0,412,413,1,0,0,0,413,414,1,0,0,0,414,415,5,0,0,1,415,43,1,0,0,0,
-		416,417,5,22,0,0,417,418,3,194,97,0,418,419,5,23,0,0,419,420,3,34,17,0,
-		420,421,5,9,0,0,421,422,5,161,0,0,422,423,5,0,0,1,423,45,1,0,0,0,424,425,
-		5,16,0,0,425,426,5,24,0,0,426,47,1,0,0,0,427,428,5,25,0,0,428,429,5,26,
-		0,0,429,49,1,0,0,0,430,431,5,27,0,0,431,432,5,28,0,0,432,433,5,159,0,0,
-		433,434,7,1,0,0,434,51,1,0,0,0,435,439,3,194,97,0,436,438,3,196,98,0,437,
-		436,1,0,0,0,438,441,1,0,0,0,439,437,1,0,0,0,439,440,1,0,0,0,440,443,1,
-		0,0,0,441,439,1,0,0,0,442,444,3,24,12,0,443,442,1,0,0,0,443,444,1,0,0,
-		0,444,53,1,0,0,0,445,458,3,56,28,0,446,447,5,13,0,0,447,449,3,56,28,0,
-		448,446,1,0,0,0,449,450,1,0,0,0,450,448,1,0,0,0,450,451,1,0,0,0,451,459,
-		1,0,0,0,452,453,5,31,0,0,453,455,3,56,28,0,454,452,1,0,0,0,455,456,1,0,
-		0,0,456,454,1,0,0,0,456,457,1,0,0,0,457,459,1,0,0,0,458,448,1,0,0,0,458,
-		454,1,0,0,0,458,459,1,0,0,0,459,55,1,0,0,0,460,462,5,32,0,0,461,460,1,
-		0,0,0,461,462,1,0,0,0,462,468,1,0,0,0,463,464,5,154,0,0,464,465,3,54,27,
-		0,465,466,5,155,0,0,466,469,1,0,0,0,467,469,3,58,29,0,468,463,1,0,0,0,
-		468,467,1,0,0,0,469,57,1,0,0,0,470,474,3,202,101,0,471,473,3,204,102,0,
-		472,471,1,0,0,0,473,476,1,0,0,0,474,472,1,0,0,0,474,475,1,0,0,0,475,484,
-		1,0,0,0,476,474,1,0,0,0,477,481,3,24,12,0,478,480,3,204,102,0,479,478,
-		1,0,0,0,480,483,1,0,0,0,481,479,1,0,0,0,481,482,1,0,0,0,482,485,1,0,0,
-		0,483,481,1,0,0,0,484,477,1,0,0,0,484,485,1,0,0,0,485,59,1,0,0,0,486,488,
-		5,33,0,0,487,489,3,194,97,0,488,487,1,0,0,0,489,490,1,0,0,0,490,488,1,
-		0,0,0,490,491,1,0,0,0,491,492,1,0,0,0,492,493,5,0,0,1,493,61,1,0,0,0,494,
-		495,5,34,0,0,495,496,5,161,0,0,496,497,5,0,0,1,497,63,1,0,0,0,498,499,
-		5,35,0,0,499,500,3,194,97,0,500,501,5,0,0,1,501,65,1,0,0,0,502,504,5,36,
-		0,0,503,505,3,194,97,0,504,503,1,0,0,0,505,506,1,0,0,0,506,504,1,0,0,0,
-		506,507,1,0,0,0,507,508,1,0,0,0,508,509,5,0,0,1,509,67,1,0,0,0,510,511,
-		5,37,0,0,511,512,5,0,0,1,512,69,1,0,0,0,513,514,5,38,0,0,514,515,3,190,
-		95,0,515,520,3,72,36,0,516,517,5,146,0,0,517,519,3,78,39,0,518,516,1,0,
-		0,0,519,522,1,0,0,0,520,518,1,0,0,0,520,521,1,0,0,0,521,523,1,0,0,0,522,
-		520,1,0,0,0,523,524,5,0,0,1,524,71,1,0,0,0,525,526,5,39,0,0,526,529,3,
-		82,41,0,527,528,5,40,0,0,528,530,3,82,41,0,529,527,1,0,0,0,529,530,1,0,
-		0,0,530,543,1,0,0,0,531,532,5,41,0,0,532,537,3,76,38,0,533,534,5,145,0,
-		0,534,536,3,76,38,0,535,533,1,0,0,0,536,539,1,0,0,0,537,535,1,0,0,0,537,
-		538,1,0,0,0,538,543,1,0,0,0,539,537,1,0,0,0,540,541,5,42,0,0,541,543,3,
-		74,37,0,542,525,1,0,0,0,542,531,1,0,0,0,542,540,1,0,0,0,543,73,1,0,0,0,
-		544,545,7,2,0,0,545,75,1,0,0,0,546,547,3,192,96,0,547,77,1,0,0,0,548,553,
-		5,47,0,0,549,553,5,48,0,0,550,551,5,49,0,0,551,553,3,80,40,0,552,548,1,
-		0,0,0,552,549,1,0,0,0,552,550,1,0,0,0,553,79,1,0,0,0,554,558,3,194,97,
-		0,555,558,5,161,0,0,556,558,5,153,0,0,557,554,1,0,0,0,557,555,1,0,0,0,
-		557,556,1,0,0,0,558,559,1,0,0,0,559,557,1,0,0,0,559,560,1,0,0,0,560,81,
-		1,0,0,0,561,563,3,196,98,0,562,561,1,0,0,0,563,564,1,0,0,0,564,562,1,0,
-		0,0,564,565,1,0,0,0,565,568,1,0,0,0,566,568,5,153,0,0,567,562,1,0,0,0,
-		567,566,1,0,0,0,568,83,1,0,0,0,569,571,5,50,0,0,570,572,3,194,97,0,571,
-		570,1,0,0,0,572,573,1,0,0,0,573,571,1,0,0,0,573,574,1,0,0,0,574,575,1,
-		0,0,0,575,576,5,0,0,1,576,85,1,0,0,0,577,578,5,51,0,0,578,579,3,190,95,
-		0,579,580,5,148,0,0,580,581,3,176,88,0,581,582,5,0,0,1,582,87,1,0,0,0,
-		583,584,5,52,0,0,584,585,3,166,83,0,585,586,5,0,0,1,586,89,1,0,0,0,587,
-		588,5,53,0,0,588,589,5,0,0,1,589,91,1,0,0,0,590,591,5,54,0,0,591,592,5,
-		55,0,0,592,594,5,56,0,0,593,595,3,184,92,0,594,593,1,0,0,0,595,596,1,0,
-		0,0,596,594,1,0,0,0,596,597,1,0,0,0,597,599,1,0,0,0,598,600,3,94,47,0,
-		599,598,1,0,0,0,599,600,1,0,0,0,600,601,1,0,0,0,601,602,5,0,0,1,602,93,
-		1,0,0,0,603,604,5,146,0,0,604,605,5,57,0,0,605,606,3,176,88,0,606,95,1,
-		0,0,0,607,609,5,58,0,0,608,610,3,186,93,0,609,608,1,0,0,0,610,611,1,0,
-		0,0,611,609,1,0,0,0,611,612,1,0,0,0,612,614,1,0,0,0,613,615,3,94,47,0,
-		614,613,1,0,0,0,614,615,1,0,0,0,615,616,1,0,0,0,616,617,5,0,0,1,617,97,
-		1,0,0,0,618,619,7,3,0,0,619,620,5,61,0,0,620,622,3,186,93,0,621,623,3,
-		94,47,0,622,621,1,0,0,0,622,623,1,0,0,0,623,624,1,0,0,0,624,625,5,0,0,
-		1,625,99,1,0,0,0,626,630,3,102,51,0,627,629,3,194,97,0,628,627,1,0,0,0,
-		629,632,1,0,0,0,630,628,1,0,0,0,630,631,1,0,0,0,631,634,1,0,0,0,632,630,
-		1,0,0,0,633,635,3,184,92,0,634,633,1,0,0,0,634,635,1,0,0,0,635,640,1,0,
-		0,0,636,637,5,146,0,0,637,639,3,104,52,0,638,636,1,0,0,0,639,642,1,0,0,
-		0,640,638,1,0,0,0,640,641,1,0,0,0,641,643,1,0,0,0,642,640,1,0,0,0,643,
-		644,5,0,0,1,644,101,1,0,0,0,645,646,7,4,0,0,646,103,1,0,0,0,647,656,5,
-		69,0,0,648,656,5,70,0,0,649,650,5,71,0,0,650,651,5,16,0,0,651,656,3,166,
-		83,0,652,653,5,72,0,0,653,654,5,16,0,0,654,656,3,166,83,0,655,647,1,0,
-		0,0,655,648,1,0,0,0,655,649,1,0,0,0,655,652,1,0,0,0,656,105,1,0,0,0,657,
-		661,5,73,0,0,658,660,3,194,97,0,659,658,1,0,0,0,660,663,1,0,0,0,661,659,
-		1,0,0,0,661,662,1,0,0,0,662,664,1,0,0,0,663,661,1,0,0,0,664,665,3,184,
-		92,0,665,666,5,25,0,0,666,667,3,176,88,0,667,668,5,146,0,0,668,669,5,74,
-		0,0,669,670,3,194,97,0,670,671,5,0,0,1,671,107,1,0,0,0,672,673,5,75,0,
-		0,673,674,3,110,55,0,674,677,3,184,92,0,675,676,5,18,0,0,676,678,3,194,
-		97,0,677,675,1,0,0,0,677,678,1,0,0,0,678,683,1,0,0,0,679,680,5,146,0,0,
-		680,682,3,112,56,0,681,679,1,0,0,0,682,685,1,0,0,0,683,681,1,0,0,0,683,
-		684,1,0,0,0,684,686,1,0,0,0,685,683,1,0,0,0,686,687,5,0,0,1,687,109,1,
-		0,0,0,688,690,3,194,97,0,689,688,1,0,0,0,690,691,1,0,0,0,691,689,1,0,0,
-		0,691,692,1,0,0,0,692,111,1,0,0,0,693,698,5,70,0,0,694,695,5,71,0,0,695,
-		696,5,16,0,0,696,698,3,166,83,0,697,693,1,0,0,0,697,694,1,0,0,0,698,113,
-		1,0,0,0,699,700,5,76,0,0,700,701,3,194,97,0,701,702,5,147,0,0,702,707,
-		3,194,97,0,703,704,5,145,0,0,704,706,3,194,97,0,705,703,1,0,0,0,706,709,
-		1,0,0,0,707,705,1,0,0,0,707,708,1,0,0,0,708,714,1,0,0,0,709,707,1,0,0,
-		0,710,711,5,146,0,0,711,713,3,116,58,0,712,710,1,0,0,0,713,716,1,0,0,0,
-		714,712,1,0,0,0,714,715,1,0,0,0,715,717,1,0,0,0,716,714,1,0,0,0,717,718,
-		5,0,0,1,718,115,1,0,0,0,719,726,3,118,59,0,720,721,5,77,0,0,721,726,3,
-		194,97,0,722,723,5,78,0,0,723,726,3,194,97,0,724,726,5,79,0,0,725,719,
-		1,0,0,0,725,720,1,0,0,0,725,722,1,0,0,0,725,724,1,0,0,0,726,117,1,0,0,
-		0,727,728,7,5,0,0,728,119,1,0,0,0,729,730,3,194,97,0,730,731,5,144,0,0,
-		731,732,3,194,97,0,732,733,5,18,0,0,733,739,3,194,97,0,734,736,5,146,0,
-		0,735,734,1,0,0,0,735,736,1,0,0,0,736,737,1,0,0,0,737,738,5,16,0,0,738,
-		740,3,166,83,0,739,735,1,0,0,0,739,740,1,0,0,0,740,747,1,0,0,0,741,743,
-		5,146,0,0,742,741,1,0,0,0,742,743,1,0,0,0,743,744,1,0,0,0,744,745,5,85,
-		0,0,745,746,5,16,0,0,746,748,3,166,83,0,747,742,1,0,0,0,747,748,1,0,0,
-		0,748,749,1,0,0,0,749,750,5,0,0,1,750,121,1,0,0,0,751,752,5,45,0,0,752,
-		753,3,194,97,0,753,754,5,41,0,0,754,757,3,190,95,0,755,756,5,146,0,0,756,
-		758,3,124,62,0,757,755,1,0,0,0,757,758,1,0,0,0,758,759,1,0,0,0,759,760,
-		5,0,0,1,760,123,1,0,0,0,761,762,5,86,0,0,762,763,5,87,0,0,763,764,5,88,
-		0,0,764,125,1,0,0,0,765,766,5,29,0,0,766,767,3,194,97,0,767,768,5,41,0,
-		0,768,769,5,89,0,0,769,773,3,194,97,0,770,771,5,146,0,0,771,772,5,16,0,
-		0,772,774,3,166,83,0,773,770,1,0,0,0,773,774,1,0,0,0,774,775,1,0,0,0,775,
-		776,5,0,0,1,776,127,1,0,0,0,777,778,5,90,0,0,778,779,3,192,96,0,779,780,
-		5,16,0,0,780,781,3,166,83,0,781,782,5,0,0,1,782,129,1,0,0,0,783,785,5,
-		91,0,0,784,786,3,194,97,0,785,784,1,0,0,0,785,786,1,0,0,0,786,791,1,0,
-		0,0,787,788,5,146,0,0,788,790,3,136,68,0,789,787,1,0,0,0,790,793,1,0,0,
-		0,791,789,1,0,0,0,791,792,1,0,0,0,792,794,1,0,0,0,793,791,1,0,0,0,794,
-		795,5,0,0,1,795,131,1,0,0,0,796,797,5,92,0,0,797,799,3,194,97,0,798,800,
-		3,194,97,0,799,798,1,0,0,0,799,800,1,0,0,0,800,801,1,0,0,0,801,802,5,11,
-		0,0,802,807,3,186,93,0,803,804,5,146,0,0,804,806,3,134,67,0,805,803,1,
-		0,0,0,806,809,1,0,0,0,807,805,1,0,0,0,807,808,1,0,0,0,808,810,1,0,0,0,
-		809,807,1,0,0,0,810,811,5,0,0,1,811,133,1,0,0,0,812,813,5,16,0,0,813,816,
-		3,166,83,0,814,816,3,136,68,0,815,812,1,0,0,0,815,814,1,0,0,0,816,135,
-		1,0,0,0,817,818,5,93,0,0,818,819,5,16,0,0,819,836,3,166,83,0,820,822,5,
-		94,0,0,821,823,3,194,97,0,822,821,1,0,0,0,823,824,1,0,0,0,824,822,1,0,
-		0,0,824,825,1,0,0,0,825,836,1,0,0,0,826,836,5,95,0,0,827,828,5,96,0,0,
-		828,836,5,97,0,0,829,836,5,98,0,0,830,831,5,99,0,0,831,832,5,18,0,0,832,
-		836,3,194,97,0,833,834,5,100,0,0,834,836,3,176,88,0,835,817,1,0,0,0,835,
-		820,1,0,0,0,835,826,1,0,0,0,835,827,1,0,0,0,835,829,1,0,0,0,835,830,1,
-		0,0,0,835,833,1,0,0,0,836,137,1,0,0,0,837,838,5,62,0,0,838,839,5,156,0,
-		0,839,840,3,188,94,0,840,841,5,157,0,0,841,842,5,25,0,0,842,845,3,176,
-		88,0,843,844,5,101,0,0,844,846,3,176,88,0,845,843,1,0,0,0,845,846,1,0,
-		0,0,846,851,1,0,0,0,847,848,5,146,0,0,848,850,3,140,70,0,849,847,1,0,0,
-		0,850,853,1,0,0,0,851,849,1,0,0,0,851,852,1,0,0,0,852,854,1,0,0,0,853,
-		851,1,0,0,0,854,855,5,0,0,1,855,139,1,0,0,0,856,862,5,102,0,0,857,862,
-		5,103,0,0,858,859,5,93,0,0,859,860,5,16,0,0,860,862,3,166,83,0,861,856,
-		1,0,0,0,861,857,1,0,0,0,861,858,1,0,0,0,862,141,1,0,0,0,863,864,5,104,
-		0,0,864,865,3,186,93,0,865,866,5,0,0,1,866,143,1,0,0,0,867,869,5,105,0,
-		0,868,870,3,186,93,0,869,868,1,0,0,0,870,871,1,0,0,0,871,869,1,0,0,0,871,
-		872,1,0,0,0,872,876,1,0,0,0,873,874,5,146,0,0,874,875,5,11,0,0,875,877,
-		5,57,0,0,876,873,1,0,0,0,876,877,1,0,0,0,877,878,1,0,0,0,878,879,5,0,0,
-		1,879,145,1,0,0,0,880,881,5,106,0,0,881,882,3,192,96,0,882,883,5,107,0,
-		0,883,888,3,186,93,0,884,885,5,146,0,0,885,887,3,148,74,0,886,884,1,0,
-		0,0,887,890,1,0,0,0,888,886,1,0,0,0,888,889,1,0,0,0,889,891,1,0,0,0,890,
-		888,1,0,0,0,891,892,5,0,0,1,892,147,1,0,0,0,893,895,5,108,0,0,894,896,
-		3,184,92,0,895,894,1,0,0,0,896,897,1,0,0,0,897,895,1,0,0,0,897,898,1,0,
-		0,0,898,910,1,0,0,0,899,901,5,109,0,0,900,902,3,184,92,0,901,900,1,0,0,
-		0,902,903,1,0,0,0,903,901,1,0,0,0,903,904,1,0,0,0,904,910,1,0,0,0,905,
-		906,5,110,0,0,906,910,3,194,97,0,907,908,5,111,0,0,908,910,3,176,88,0,
-		909,893,1,0,0,0,909,899,1,0,0,0,909,905,1,0,0,0,909,907,1,0,0,0,910,149,
-		1,0,0,0,911,915,5,112,0,0,912,913,5,11,0,0,913,916,3,190,95,0,914,916,
-		3,194,97,0,915,912,1,0,0,0,915,914,1,0,0,0,916,917,1,0,0,0,917,918,5,0,
-		0,1,918,151,1,0,0,0,919,920,5,113,0,0,920,921,5,18,0,0,921,922,3,194,97,
-		0,922,923,5,70,0,0,923,928,3,190,95,0,924,925,5,146,0,0,925,927,3,154,
-		77,0,926,924,1,0,0,0,927,930,1,0,0,0,928,926,1,0,0,0,928,929,1,0,0,0,929,
-		931,1,0,0,0,930,928,1,0,0,0,931,932,5,0,0,1,932,153,1,0,0,0,933,938,5,
-		114,0,0,934,938,5,115,0,0,935,936,5,116,0,0,936,938,5,159,0,0,937,933,
-		1,0,0,0,937,934,1,0,0,0,937,935,1,0,0,0,938,155,1,0,0,0,939,940,5,117,
-		0,0,940,941,5,118,0,0,941,942,3,190,95,0,942,943,5,70,0,0,943,944,3,190,
-		95,0,944,945,5,18,0,0,945,946,3,194,97,0,946,947,5,0,0,1,947,157,1,0,0,
-		0,948,949,5,119,0,0,949,950,5,23,0,0,950,951,5,120,0,0,951,952,5,70,0,
-		0,952,953,3,190,95,0,953,954,5,146,0,0,954,955,3,194,97,0,955,956,5,121,
-		0,0,956,960,3,194,97,0,957,958,5,146,0,0,958,959,5,122,0,0,959,961,3,176,
-		88,0,960,957,1,0,0,0,960,961,1,0,0,0,961,962,1,0,0,0,962,963,5,0,0,1,963,
-		159,1,0,0,0,964,965,5,123,0,0,965,966,3,194,97,0,966,967,3,162,81,0,967,
-		968,5,147,0,0,968,969,3,166,83,0,969,970,5,0,0,1,970,161,1,0,0,0,971,973,
-		3,194,97,0,972,971,1,0,0,0,973,976,1,0,0,0,974,972,1,0,0,0,974,975,1,0,
-		0,0,975,163,1,0,0,0,976,974,1,0,0,0,977,978,5,124,0,0,978,979,3,194,97,
-		0,979,980,5,41,0,0,980,981,3,190,95,0,981,982,5,0,0,1,982,165,1,0,0,0,
-		983,996,3,168,84,0,984,985,5,13,0,0,985,987,3,168,84,0,986,984,1,0,0,0,
-		987,988,1,0,0,0,988,986,1,0,0,0,988,989,1,0,0,0,989,997,1,0,0,0,990,991,
-		5,31,0,0,991,993,3,168,84,0,992,990,1,0,0,0,993,994,1,0,0,0,994,992,1,
-		0,0,0,994,995,1,0,0,0,995,997,1,0,0,0,996,986,1,0,0,0,996,992,1,0,0,0,
-		996,997,1,0,0,0,997,167,1,0,0,0,998,1000,5,32,0,0,999,998,1,0,0,0,999,
-		1000,1,0,0,0,1000,1006,1,0,0,0,1001,1002,5,154,0,0,1002,1003,3,166,83,
-		0,1003,1004,5,155,0,0,1004,1007,1,0,0,0,1005,1007,3,170,85,0,1006,1001,
-		1,0,0,0,1006,1005,1,0,0,0,1007,169,1,0,0,0,1008,1010,5,125,0,0,1009,1008,
-		1,0,0,0,1009,1010,1,0,0,0,1010,1011,1,0,0,0,1011,1012,5,126,0,0,1012,1014,
-		3,184,92,0,1013,1015,3,172,86,0,1014,1013,1,0,0,0,1014,1015,1,0,0,0,1015,
-		1058,1,0,0,0,1016,1017,5,127,0,0,1017,1021,5,128,0,0,1018,1019,5,85,0,
-		0,1019,1021,7,6,0,0,1020,1016,1,0,0,0,1020,1018,1,0,0,0,1021,1022,1,0,
-		0,0,1022,1023,3,184,92,0,1023,1024,5,25,0,0,1024,1025,3,176,88,0,1025,
-		1058,1,0,0,0,1026,1028,5,125,0,0,1027,1026,1,0,0,0,1027,1028,1,0,0,0,1028,
-		1029,1,0,0,0,1029,1030,5,130,0,0,1030,1032,3,186,93,0,1031,1033,7,7,0,
-		0,1032,1031,1,0,0,0,1032,1033,1,0,0,0,1033,1058,1,0,0,0,1034,1035,5,133,
-		0,0,1035,1058,3,186,93,0,1036,1037,5,108,0,0,1037,1058,3,184,92,0,1038,
-		1039,5,25,0,0,1039,1040,5,134,0,0,1040,1041,5,135,0,0,1041,1042,5,41,0,
-		0,1042,1044,3,194,97,0,1043,1045,3,194,97,0,1044,1043,1,0,0,0,1045,1046,
-		1,0,0,0,1046,1044,1,0,0,0,1046,1047,1,0,0,0,1047,1058,1,0,0,0,1048,1049,
-		7,8,0,0,1049,1051,3,190,95,0,1050,1052,7,9,0,0,1051,1050,1,0,0,0,1051,
-		1052,1,0,0,0,1052,1058,1,0,0,0,1053,1055,3,190,95,0,1054,1056,3,174,87,
-		0,1055,1054,1,0,0,0,1055,1056,1,0,0,0,1056,1058,1,0,0,0,1057,1009,1,0,
-		0,0,1057,1020,1,0,0,0,1057,1027,1,0,0,0,1057,1034,1,0,0,0,1057,1036,1,
-		0,0,0,1057,1038,1,0,0,0,1057,1048,1,0,0,0,1057,1053,1,0,0,0,1058,171,1,
-		0,0,0,1059,1060,5,139,0,0,1060,1061,3,176,88,0,1061,1062,5,13,0,0,1062,
-		1063,3,176,88,0,1063,1067,1,0,0,0,1064,1065,5,25,0,0,1065,1067,3,176,88,
-		0,1066,1059,1,0,0,0,1066,1064,1,0,0,0,1067,173,1,0,0,0,1068,1069,5,140,
-		0,0,1069,1077,3,192,96,0,1070,1071,5,25,0,0,1071,1072,7,10,0,0,1072,1077,
-		3,176,88,0,1073,1077,5,142,0,0,1074,1077,5,71,0,0,1075,1077,5,138,0,0,
-		1076,1068,1,0,0,0,1076,1070,1,0,0,0,1076,1073,1,0,0,0,1076,1074,1,0,0,
-		0,1076,1075,1,0,0,0,1077,175,1,0,0,0,1078,1083,3,178,89,0,1079,1080,7,
-		11,0,0,1080,1082,3,178,89,0,1081,1079,1,0,0,0,1082,1085,1,0,0,0,1083,1081,
-		1,0,0,0,1083,1084,1,0,0,0,1084,177,1,0,0,0,1085,1083,1,0,0,0,1086,1091,
-		3,180,90,0,1087,1088,7,12,0,0,1088,1090,3,180,90,0,1089,1087,1,0,0,0,1090,
-		1093,1,0,0,0,1091,1089,1,0,0,0,1091,1092,1,0,0,0,1092,179,1,0,0,0,1093,
-		1091,1,0,0,0,1094,1096,5,150,0,0,1095,1094,1,0,0,0,1095,1096,1,0,0,0,1096,
-		1104,1,0,0,0,1097,1098,5,143,0,0,1098,1105,3,182,91,0,1099,1100,5,159,
-		0,0,1100,1101,5,153,0,0,1101,1102,5,41,0,0,1102,1105,3,182,91,0,1103,1105,
-		3,182,91,0,1104,1097,1,0,0,0,1104,1099,1,0,0,0,1104,1103,1,0,0,0,1105,
-		181,1,0,0,0,1106,1107,5,154,0,0,1107,1108,3,176,88,0,1108,1109,5,155,0,
-		0,1109,1127,1,0,0,0,1110,1117,5,159,0,0,1111,1118,5,153,0,0,1112,1114,
-		3,196,98,0,1113,1112,1,0,0,0,1114,1115,1,0,0,0,1115,1113,1,0,0,0,1115,
-		1116,1,0,0,0,1116,1118,1,0,0,0,1117,1111,1,0,0,0,1117,1113,1,0,0,0,1117,
-		1118,1,0,0,0,1118,1127,1,0,0,0,1119,1123,3,198,99,0,1120,1122,3,196,98,
-		0,1121,1120,1,0,0,0,1122,1125,1,0,0,0,1123,1121,1,0,0,0,1123,1124,1,0,
-		0,0,1124,1127,1,0,0,0,1125,1123,1,0,0,0,1126,1106,1,0,0,0,1126,1110,1,
-		0,0,0,1126,1119,1,0,0,0,1127,183,1,0,0,0,1128,1129,5,156,0,0,1129,1130,
-		3,188,94,0,1130,1131,5,150,0,0,1131,1132,3,188,94,0,1132,1133,5,157,0,
-		0,1133,185,1,0,0,0,1134,1135,5,156,0,0,1135,1140,3,188,94,0,1136,1137,
-		5,146,0,0,1137,1139,3,188,94,0,1138,1136,1,0,0,0,1139,1142,1,0,0,0,1140,
-		1138,1,0,0,0,1140,1141,1,0,0,0,1141,1143,1,0,0,0,1142,1140,1,0,0,0,1143,
-		1144,5,157,0,0,1144,187,1,0,0,0,1145,1147,5,151,0,0,1146,1145,1,0,0,0,
-		1146,1147,1,0,0,0,1147,1148,1,0,0,0,1148,1152,3,194,97,0,1149,1152,5,149,
-		0,0,1150,1152,5,150,0,0,1151,1146,1,0,0,0,1151,1149,1,0,0,0,1151,1150,
-		1,0,0,0,1152,189,1,0,0,0,1153,1155,3,196,98,0,1154,1153,1,0,0,0,1155,1156,
-		1,0,0,0,1156,1154,1,0,0,0,1156,1157,1,0,0,0,1157,191,1,0,0,0,1158,1162,
-		3,194,97,0,1159,1161,3,196,98,0,1160,1159,1,0,0,0,1161,1164,1,0,0,0,1162,
-		1160,1,0,0,0,1162,1163,1,0,0,0,1163,193,1,0,0,0,1164,1162,1,0,0,0,1165,
-		1171,5,160,0,0,1166,1171,5,159,0,0,1167,1171,3,210,105,0,1168,1171,3,208,
-		104,0,1169,1171,3,206,103,0,1170,1165,1,0,0,0,1170,1166,1,0,0,0,1170,1167,
-		1,0,0,0,1170,1168,1,0,0,0,1170,1169,1,0,0,0,1171,195,1,0,0,0,1172,1176,
-		5,160,0,0,1173,1176,5,159,0,0,1174,1176,3,210,105,0,1175,1172,1,0,0,0,
-		1175,1173,1,0,0,0,1175,1174,1,0,0,0,1176,197,1,0,0,0,1177,1180,5,160,0,
-		0,1178,1180,3,210,105,0,1179,1177,1,0,0,0,1179,1178,1,0,0,0,1180,199,1,
-		0,0,0,1181,1188,5,160,0,0,1182,1188,5,159,0,0,1183,1188,3,210,105,0,1184,
-		1188,3,208,104,0,1185,1188,5,31,0,0,1186,1188,5,32,0,0,1187,1181,1,0,0,
-		0,1187,1182,1,0,0,0,1187,1183,1,0,0,0,1187,1184,1,0,0,0,1187,1185,1,0,
-		0,0,1187,1186,1,0,0,0,1188,201,1,0,0,0,1189,1194,5,160,0,0,1190,1194,5,
-		159,0,0,1191,1194,3,210,105,0,1192,1194,3,208,104,0,1193,1189,1,0,0,0,
-		1193,1190,1,0,0,0,1193,1191,1,0,0,0,1193,1192,1,0,0,0,1194,203,1,0,0,0,
-		1195,1220,5,160,0,0,1196,1220,5,159,0,0,1197,1220,3,210,105,0,1198,1220,
-		5,140,0,0,1199,1220,5,25,0,0,1200,1220,5,18,0,0,1201,1220,5,41,0,0,1202,
-		1220,5,39,0,0,1203,1220,5,42,0,0,1204,1220,5,40,0,0,1205,1220,5,70,0,0,
-		1206,1220,5,139,0,0,1207,1220,5,11,0,0,1208,1220,5,21,0,0,1209,1220,5,
-		23,0,0,1210,1220,5,71,0,0,1211,1220,5,138,0,0,1212,1220,5,107,0,0,1213,
-		1220,5,142,0,0,1214,1220,5,20,0,0,1215,1220,5,101,0,0,1216,1220,5,121,
-		0,0,1217,1220,5,136,0,0,1218,1220,5,137,0,0,1219,1195,1,0,0,0,1219,1196,
-		1,0,0,0,1219,1197,1,0,0,0,1219,1198,1,0,0,0,1219,1199,1,0,0,0,1219,1200,
-		1,0,0,0,1219,1201,1,0,0,0,1219,1202,1,0,0,0,1219,1203,1,0,0,0,1219,1204,
-		1,0,0,0,1219,1205,1,0,0,0,1219,1206,1,0,0,0,1219,1207,1,0,0,0,1219,1208,
-		1,0,0,0,1219,1209,1,0,0,0,1219,1210,1,0,0,0,1219,1211,1,0,0,0,1219,1212,
-		1,0,0,0,1219,1213,1,0,0,0,1219,1214,1,0,0,0,1219,1215,1,0,0,0,1219,1216,
-		1,0,0,0,1219,1217,1,0,0,0,1219,1218,1,0,0,0,1220,205,1,0,0,0,1221,1222,
-		7,13,0,0,1222,207,1,0,0,0,1223,1224,7,14,0,0,1224,209,1,0,0,0,1225,1226,
-		7,15,0,0,1226,211,1,0,0,0,130,220,232,240,250,257,268,274,282,292,299,
-		303,307,317,326,345,351,354,357,360,369,372,381,384,387,390,403,406,409,
-		412,439,443,450,456,458,461,468,474,481,484,490,506,520,529,537,542,552,
-		557,559,564,567,573,596,599,611,614,622,630,634,640,655,661,677,683,691,
-		697,707,714,725,735,739,742,747,757,773,785,791,799,807,815,824,835,845,
-		851,861,871,876,888,897,903,909,915,928,937,960,974,988,994,996,999,1006,
-		1009,1014,1020,1027,1032,1046,1051,1055,1057,1066,1076,1083,1091,1095,
-		1104,1115,1117,1123,1126,1140,1146,1151,1156,1162,1170,1175,1179,1187,
-		1193,1219
+		2,105,7,105,2,106,7,106,1,0,1,0,1,0,1,0,1,1,1,1,1,1,1,1,3,1,223,8,1,1,
+		1,1,1,1,2,1,2,1,2,1,2,1,3,1,3,4,3,233,8,3,11,3,12,3,234,1,3,1,3,1,4,1,
+		4,5,4,241,8,4,10,4,12,4,244,9,4,1,4,1,4,1,5,1,5,1,5,1,5,1,5,3,5,253,8,
+		5,1,6,1,6,1,6,4,6,258,8,6,11,6,12,6,259,1,6,1,6,1,7,1,7,1,7,1,7,1,7,4,
+		7,269,8,7,11,7,12,7,270,1,7,1,7,1,8,1,8,3,8,277,8,8,1,9,1,9,1,9,1,9,5,
+		9,283,8,9,10,9,12,9,286,9,9,1,9,1,9,1,10,1,10,1,10,5,10,293,8,10,10,10,
+		12,10,296,9,10,1,11,1,11,5,11,300,8,11,10,11,12,11,303,9,11,1,11,3,11,
+		306,8,11,1,12,1,12,3,12,310,8,12,1,13,1,13,1,13,1,13,1,13,1,13,5,13,318,
+		8,13,10,13,12,13,321,9,13,1,13,1,13,1,14,1,14,1,14,1,14,3,14,329,8,14,
+		1,14,1,14,1,15,1,15,1,15,1,15,1,16,1,16,1,16,1,16,1,16,1,16,1,17,1,17,
+		1,17,5,17,346,8,17,10,17,12,17,349,9,17,1,18,1,18,1,18,3,18,354,8,18,1,
+		18,3,18,357,8,18,1,18,3,18,360,8,18,1,18,3,18,363,8,18,1,18,1,18,1,19,
+		1,19,1,19,1,19,1,19,3,19,372,8,19,1,19,3,19,375,8,19,1,19,1,19,1,20,1,
+		20,1,20,1,20,1,20,3,20,384,8,20,1,20,3,20,387,8,20,1,20,3,20,390,8,20,
+		1,20,3,20,393,8,20,1,20,1,20,1,21,1,21,1,21,1,21,1,21,1,21,1,21,5,21,404,
+		8,21,10,21,12,21,407,9,21,3,21,409,8,21,1,21,3,21,412,8,21,1,21,3,21,415,
+		8,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,23,1,23,1,23,
+		1,24,1,24,1,24,1,25,1,25,1,25,1,25,1,25,1,26,1,26,5,26,440,8,26,10,26,
+		12,26,443,9,26,1,26,3,26,446,8,26,1,27,1,27,1,27,4,27,451,8,27,11,27,12,
+		27,452,1,27,1,27,4,27,457,8,27,11,27,12,27,458,3,27,461,8,27,1,28,3,28,
+		464,8,28,1,28,1,28,1,28,1,28,1,28,3,28,471,8,28,1,29,1,29,5,29,475,8,29,
+		10,29,12,29,478,9,29,1,29,1,29,5,29,482,8,29,10,29,12,29,485,9,29,3,29,
+		487,8,29,1,30,1,30,4,30,491,8,30,11,30,12,30,492,1,30,1,30,1,31,1,31,1,
+		31,1,31,1,32,1,32,1,32,1,32,1,33,1,33,4,33,507,8,33,11,33,12,33,508,1,
+		33,1,33,1,34,1,34,1,34,1,34,1,35,1,35,1,35,1,36,1,36,1,36,1,36,1,36,5,
+		36,525,8,36,10,36,12,36,528,9,36,1,36,1,36,1,37,1,37,1,37,1,37,3,37,536,
+		8,37,1,37,1,37,1,37,1,37,5,37,542,8,37,10,37,12,37,545,9,37,1,37,1,37,
+		3,37,549,8,37,1,38,1,38,1,39,1,39,1,40,1,40,1,40,1,40,3,40,559,8,40,1,
+		41,1,41,1,41,4,41,564,8,41,11,41,12,41,565,1,42,4,42,569,8,42,11,42,12,
+		42,570,1,42,3,42,574,8,42,1,43,1,43,4,43,578,8,43,11,43,12,43,579,1,43,
+		1,43,1,44,1,44,1,44,1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,1,46,1,46,
+		1,47,1,47,1,47,1,47,4,47,601,8,47,11,47,12,47,602,1,47,3,47,606,8,47,1,
+		47,1,47,1,48,1,48,1,48,1,48,1,49,1,49,4,49,616,8,49,11,49,12,49,617,1,
+		49,3,49,621,8,49,1,49,1,49,1,50,1,50,1,50,1,50,3,50,629,8,50,1,50,1,50,
+		1,51,1,51,5,51,635,8,51,10,51,12,51,638,9,51,1,51,3,51,641,8,51,1,51,1,
+		51,5,51,645,8,51,10,51,12,51,648,9,51,1,51,1,51,1,52,1,52,1,53,1,53,1,
+		53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,663,8,53,1,54,1,54,5,54,667,8,54,
+		10,54,12,54,670,9,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,55,1,55,
+		1,55,1,55,1,55,3,55,685,8,55,1,55,1,55,5,55,689,8,55,10,55,12,55,692,9,
+		55,1,55,1,55,1,56,4,56,697,8,56,11,56,12,56,698,1,57,1,57,1,57,1,57,1,
+		57,3,57,706,8,57,1,58,1,58,1,58,1,58,1,58,1,58,5,58,714,8,58,10,58,12,
+		58,717,9,58,1,58,1,58,5,58,721,8,58,10,58,12,58,724,9,58,1,58,1,58,1,59,
+		1,59,1,59,1,59,1,59,1,59,3,59,734,8,59,1,60,1,60,1,61,1,61,1,61,1,61,1,
+		61,1,61,3,61,744,8,61,1,61,1,61,3,61,748,8,61,1,61,3,61,751,8,61,1,61,
+		1,61,1,61,3,61,756,8,61,1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,3,62,766,
+		8,62,1,62,1,62,1,63,1,63,1,63,1,63,1,64,1,64,1,64,1,64,1,64,1,64,1,64,
+		1,64,3,64,782,8,64,1,64,1,64,1,65,1,65,1,65,1,65,1,65,1,65,1,66,1,66,3,
+		66,794,8,66,1,66,1,66,5,66,798,8,66,10,66,12,66,801,9,66,1,66,1,66,1,67,
+		1,67,1,67,3,67,808,8,67,1,67,1,67,1,67,1,67,5,67,814,8,67,10,67,12,67,
+		817,9,67,1,67,1,67,1,68,1,68,1,68,3,68,824,8,68,1,69,1,69,1,69,1,69,1,
+		69,4,69,831,8,69,11,69,12,69,832,1,69,1,69,1,69,1,69,1,69,1,69,1,69,1,
+		69,1,69,3,69,844,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,854,
+		8,70,1,70,1,70,5,70,858,8,70,10,70,12,70,861,9,70,1,70,1,70,1,71,1,71,
+		1,71,1,71,1,71,3,71,870,8,71,1,72,1,72,1,72,1,72,1,73,1,73,4,73,878,8,
+		73,11,73,12,73,879,1,73,1,73,1,73,3,73,885,8,73,1,73,1,73,1,74,1,74,1,
+		74,1,74,1,74,1,74,5,74,895,8,74,10,74,12,74,898,9,74,1,74,1,74,1,75,1,
+		75,4,75,904,8,75,11,75,12,75,905,1,75,1,75,4,75,910,8,75,11,75,12,75,911,
+		1,75,1,75,1,75,1,75,3,75,918,8,75,1,76,1,76,1,76,1,76,3,76,924,8,76,1,
+		76,1,76,1,77,1,77,1,77,1,77,1,77,1,77,1,77,5,77,935,8,77,10,77,12,77,938,
+		9,77,1,77,1,77,1,78,1,78,1,78,1,78,3,78,946,8,78,1,79,1,79,1,79,1,79,1,
+		79,1,79,1,79,1,79,1,79,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,
+		80,1,80,1,80,3,80,969,8,80,1,80,1,80,1,81,1,81,1,81,1,81,1,81,1,81,1,81,
+		1,82,5,82,981,8,82,10,82,12,82,984,9,82,1,83,1,83,1,83,1,83,1,83,1,83,
+		1,84,1,84,1,84,4,84,995,8,84,11,84,12,84,996,1,84,1,84,4,84,1001,8,84,
+		11,84,12,84,1002,3,84,1005,8,84,1,85,3,85,1008,8,85,1,85,1,85,1,85,1,85,
+		1,85,3,85,1015,8,85,1,86,3,86,1018,8,86,1,86,1,86,1,86,3,86,1023,8,86,
+		1,86,1,86,1,86,1,86,3,86,1029,8,86,1,86,1,86,1,86,1,86,1,86,3,86,1036,
+		8,86,1,86,1,86,1,86,3,86,1041,8,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,
+		1,86,1,86,1,86,4,86,1053,8,86,11,86,12,86,1054,1,86,1,86,1,86,1,86,1,86,
+		1,86,3,86,1063,8,86,1,86,1,86,3,86,1067,8,86,3,86,1069,8,86,1,87,1,87,
+		1,87,1,87,1,87,1,87,1,87,3,87,1078,8,87,1,88,1,88,1,88,1,88,1,88,1,88,
+		1,88,1,88,3,88,1088,8,88,1,89,1,89,1,89,5,89,1093,8,89,10,89,12,89,1096,
+		9,89,1,90,1,90,1,90,5,90,1101,8,90,10,90,12,90,1104,9,90,1,91,3,91,1107,
+		8,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1116,8,91,1,92,1,92,1,92,
+		1,92,1,92,1,92,1,92,4,92,1125,8,92,11,92,12,92,1126,3,92,1129,8,92,1,92,
+		1,92,5,92,1133,8,92,10,92,12,92,1136,9,92,3,92,1138,8,92,1,93,1,93,1,93,
+		1,93,1,93,1,93,1,94,1,94,1,94,1,94,5,94,1150,8,94,10,94,12,94,1153,9,94,
+		1,94,1,94,1,95,3,95,1158,8,95,1,95,1,95,1,95,1,95,3,95,1164,8,95,1,96,
+		4,96,1167,8,96,11,96,12,96,1168,1,97,1,97,5,97,1173,8,97,10,97,12,97,1176,
+		9,97,1,98,1,98,1,98,1,98,1,98,3,98,1183,8,98,1,99,1,99,1,99,3,99,1188,
+		8,99,1,100,1,100,3,100,1192,8,100,1,101,1,101,1,101,1,101,1,101,1,101,
+		3,101,1200,8,101,1,102,1,102,1,102,1,102,3,102,1206,8,102,1,103,1,103,
+		1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,
+		1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,3,103,1232,
+		8,103,1,104,1,104,1,105,1,105,1,106,1,106,1,106,0,0,107,0,2,4,6,8,10,12,
+		14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,
+		62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
+		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
+		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
+		180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,0,
+		16,2,0,13,13,148,148,1,0,29,30,1,0,44,47,1,0,60,61,2,0,61,61,63,69,1,0,
+		82,86,1,0,130,131,2,0,67,67,127,127,1,0,133,134,1,0,138,139,2,0,136,136,
+		143,143,1,0,151,152,1,0,153,154,2,0,13,13,31,32,16,0,3,3,11,11,16,16,18,
+		18,20,21,23,23,25,25,27,27,40,43,71,71,73,73,103,103,109,109,123,123,138,
+		142,144,145,19,0,1,2,4,8,10,10,12,12,14,15,17,17,19,19,22,22,24,24,26,
+		26,28,30,33,39,44,70,72,72,74,102,104,108,110,122,124,137,143,143,1333,
+		0,214,1,0,0,0,2,218,1,0,0,0,4,226,1,0,0,0,6,230,1,0,0,0,8,238,1,0,0,0,
+		10,252,1,0,0,0,12,254,1,0,0,0,14,263,1,0,0,0,16,276,1,0,0,0,18,278,1,0,
+		0,0,20,289,1,0,0,0,22,297,1,0,0,0,24,309,1,0,0,0,26,311,1,0,0,0,28,324,
+		1,0,0,0,30,332,1,0,0,0,32,336,1,0,0,0,34,342,1,0,0,0,36,350,1,0,0,0,38,
+		366,1,0,0,0,40,378,1,0,0,0,42,396,1,0,0,0,44,418,1,0,0,0,46,426,1,0,0,
+		0,48,429,1,0,0,0,50,432,1,0,0,0,52,437,1,0,0,0,54,447,1,0,0,0,56,463,1,
+		0,0,0,58,472,1,0,0,0,60,488,1,0,0,0,62,496,1,0,0,0,64,500,1,0,0,0,66,504,
+		1,0,0,0,68,512,1,0,0,0,70,516,1,0,0,0,72,519,1,0,0,0,74,548,1,0,0,0,76,
+		550,1,0,0,0,78,552,1,0,0,0,80,558,1,0,0,0,82,563,1,0,0,0,84,573,1,0,0,
+		0,86,575,1,0,0,0,88,583,1,0,0,0,90,589,1,0,0,0,92,593,1,0,0,0,94,596,1,
+		0,0,0,96,609,1,0,0,0,98,613,1,0,0,0,100,624,1,0,0,0,102,632,1,0,0,0,104,
+		651,1,0,0,0,106,662,1,0,0,0,108,664,1,0,0,0,110,679,1,0,0,0,112,696,1,
+		0,0,0,114,705,1,0,0,0,116,707,1,0,0,0,118,733,1,0,0,0,120,735,1,0,0,0,
+		122,737,1,0,0,0,124,759,1,0,0,0,126,769,1,0,0,0,128,773,1,0,0,0,130,785,
+		1,0,0,0,132,791,1,0,0,0,134,804,1,0,0,0,136,823,1,0,0,0,138,843,1,0,0,
+		0,140,845,1,0,0,0,142,869,1,0,0,0,144,871,1,0,0,0,146,875,1,0,0,0,148,
+		888,1,0,0,0,150,917,1,0,0,0,152,919,1,0,0,0,154,927,1,0,0,0,156,945,1,
+		0,0,0,158,947,1,0,0,0,160,956,1,0,0,0,162,972,1,0,0,0,164,982,1,0,0,0,
+		166,985,1,0,0,0,168,991,1,0,0,0,170,1007,1,0,0,0,172,1068,1,0,0,0,174,
+		1077,1,0,0,0,176,1087,1,0,0,0,178,1089,1,0,0,0,180,1097,1,0,0,0,182,1106,
+		1,0,0,0,184,1137,1,0,0,0,186,1139,1,0,0,0,188,1145,1,0,0,0,190,1163,1,
+		0,0,0,192,1166,1,0,0,0,194,1170,1,0,0,0,196,1182,1,0,0,0,198,1187,1,0,
+		0,0,200,1191,1,0,0,0,202,1199,1,0,0,0,204,1205,1,0,0,0,206,1231,1,0,0,
+		0,208,1233,1,0,0,0,210,1235,1,0,0,0,212,1237,1,0,0,0,214,215,5,1,0,0,215,
+		216,5,163,0,0,216,217,5,0,0,1,217,1,1,0,0,0,218,219,5,2,0,0,219,222,3,
+		194,97,0,220,221,5,3,0,0,221,223,3,196,98,0,222,220,1,0,0,0,222,223,1,
+		0,0,0,223,224,1,0,0,0,224,225,5,0,0,1,225,3,1,0,0,0,226,227,5,4,0,0,227,
+		228,3,196,98,0,228,229,5,0,0,1,229,5,1,0,0,0,230,232,5,5,0,0,231,233,3,
+		10,5,0,232,231,1,0,0,0,233,234,1,0,0,0,234,232,1,0,0,0,234,235,1,0,0,0,
+		235,236,1,0,0,0,236,237,5,0,0,1,237,7,1,0,0,0,238,242,3,196,98,0,239,241,
+		3,10,5,0,240,239,1,0,0,0,241,244,1,0,0,0,242,240,1,0,0,0,242,243,1,0,0,
+		0,243,245,1,0,0,0,244,242,1,0,0,0,245,246,5,0,0,1,246,9,1,0,0,0,247,253,
+		3,196,98,0,248,253,5,163,0,0,249,253,5,148,0,0,250,253,5,147,0,0,251,253,
+		5,155,0,0,252,247,1,0,0,0,252,248,1,0,0,0,252,249,1,0,0,0,252,250,1,0,
+		0,0,252,251,1,0,0,0,253,11,1,0,0,0,254,257,3,16,8,0,255,256,5,146,0,0,
+		256,258,3,16,8,0,257,255,1,0,0,0,258,259,1,0,0,0,259,257,1,0,0,0,259,260,
+		1,0,0,0,260,261,1,0,0,0,261,262,5,0,0,1,262,13,1,0,0,0,263,264,5,6,0,0,
+		264,265,3,196,98,0,265,268,3,16,8,0,266,267,5,146,0,0,267,269,3,16,8,0,
+		268,266,1,0,0,0,269,270,1,0,0,0,270,268,1,0,0,0,270,271,1,0,0,0,271,272,
+		1,0,0,0,272,273,5,0,0,1,273,15,1,0,0,0,274,277,3,22,11,0,275,277,3,18,
+		9,0,276,274,1,0,0,0,276,275,1,0,0,0,277,17,1,0,0,0,278,279,5,156,0,0,279,
+		284,3,20,10,0,280,281,5,147,0,0,281,283,3,20,10,0,282,280,1,0,0,0,283,
+		286,1,0,0,0,284,282,1,0,0,0,284,285,1,0,0,0,285,287,1,0,0,0,286,284,1,
+		0,0,0,287,288,5,157,0,0,288,19,1,0,0,0,289,294,3,16,8,0,290,291,5,146,
+		0,0,291,293,3,16,8,0,292,290,1,0,0,0,293,296,1,0,0,0,294,292,1,0,0,0,294,
+		295,1,0,0,0,295,21,1,0,0,0,296,294,1,0,0,0,297,301,3,196,98,0,298,300,
+		3,202,101,0,299,298,1,0,0,0,300,303,1,0,0,0,301,299,1,0,0,0,301,302,1,
+		0,0,0,302,305,1,0,0,0,303,301,1,0,0,0,304,306,3,24,12,0,305,304,1,0,0,
+		0,305,306,1,0,0,0,306,23,1,0,0,0,307,310,5,160,0,0,308,310,3,188,94,0,
+		309,307,1,0,0,0,309,308,1,0,0,0,310,25,1,0,0,0,311,312,5,7,0,0,312,313,
+		3,196,98,0,313,314,5,149,0,0,314,319,3,22,11,0,315,316,5,148,0,0,316,318,
+		3,22,11,0,317,315,1,0,0,0,318,321,1,0,0,0,319,317,1,0,0,0,319,320,1,0,
+		0,0,320,322,1,0,0,0,321,319,1,0,0,0,322,323,5,0,0,1,323,27,1,0,0,0,324,
+		325,5,8,0,0,325,328,3,34,17,0,326,327,5,9,0,0,327,329,5,163,0,0,328,326,
+		1,0,0,0,328,329,1,0,0,0,329,330,1,0,0,0,330,331,5,0,0,1,331,29,1,0,0,0,
+		332,333,5,10,0,0,333,334,3,34,17,0,334,335,5,0,0,1,335,31,1,0,0,0,336,
+		337,5,11,0,0,337,338,5,12,0,0,338,339,5,2,0,0,339,340,3,34,17,0,340,341,
+		5,0,0,1,341,33,1,0,0,0,342,347,3,22,11,0,343,344,7,0,0,0,344,346,3,22,
+		11,0,345,343,1,0,0,0,346,349,1,0,0,0,347,345,1,0,0,0,347,348,1,0,0,0,348,
+		35,1,0,0,0,349,347,1,0,0,0,350,351,5,14,0,0,351,356,3,54,27,0,352,354,
+		5,148,0,0,353,352,1,0,0,0,353,354,1,0,0,0,354,355,1,0,0,0,355,357,3,46,
+		23,0,356,353,1,0,0,0,356,357,1,0,0,0,357,362,1,0,0,0,358,360,5,148,0,0,
+		359,358,1,0,0,0,359,360,1,0,0,0,360,361,1,0,0,0,361,363,3,50,25,0,362,
+		359,1,0,0,0,362,363,1,0,0,0,363,364,1,0,0,0,364,365,5,0,0,1,365,37,1,0,
+		0,0,366,367,5,15,0,0,367,368,3,52,26,0,368,369,5,16,0,0,369,374,3,54,27,
+		0,370,372,5,148,0,0,371,370,1,0,0,0,371,372,1,0,0,0,372,373,1,0,0,0,373,
+		375,3,50,25,0,374,371,1,0,0,0,374,375,1,0,0,0,375,376,1,0,0,0,376,377,
+		5,0,0,1,377,39,1,0,0,0,378,379,5,17,0,0,379,380,3,52,26,0,380,381,5,18,
+		0,0,381,386,3,52,26,0,382,384,5,148,0,0,383,382,1,0,0,0,383,384,1,0,0,
+		0,384,385,1,0,0,0,385,387,3,48,24,0,386,383,1,0,0,0,386,387,1,0,0,0,387,
+		392,1,0,0,0,388,390,5,148,0,0,389,388,1,0,0,0,389,390,1,0,0,0,390,391,
+		1,0,0,0,391,393,3,50,25,0,392,389,1,0,0,0,392,393,1,0,0,0,393,394,1,0,
+		0,0,394,395,5,0,0,1,395,41,1,0,0,0,396,397,5,19,0,0,397,398,3,52,26,0,
+		398,408,5,20,0,0,399,400,5,21,0,0,400,405,3,52,26,0,401,402,7,0,0,0,402,
+		404,3,52,26,0,403,401,1,0,0,0,404,407,1,0,0,0,405,403,1,0,0,0,405,406,
+		1,0,0,0,406,409,1,0,0,0,407,405,1,0,0,0,408,399,1,0,0,0,408,409,1,0,0,
+		0,409,414,1,0,0,0,410,412,5,148,0,0,411,410,1,0,0,0,411,412,1,0,0,0,412,
+		413,1,0,0,0,413,415,3,50,25,0,414,411,1,0,0,0,414,415,1,0,0,0,415,416,
+		1,0,0,0,416,417,5,0,0,1,417,43,1,0,0,0,418,419,5,22,0,0,419,420,3,196,
+		98,0,420,421,5,23,0,0,421,422,3,34,17,0,422,423,5,9,0,0,423,424,5,163,
+		0,0,424,425,5,0,0,1,425,45,1,0,0,0,426,427,5,16,0,0,427,428,5,24,0,0,428,
+		47,1,0,0,0,429,430,5,25,0,0,430,431,5,26,0,0,431,49,1,0,0,0,432,433,5,
+		27,0,0,433,434,5,28,0,0,434,435,5,161,0,0,435,436,7,1,0,0,436,51,1,0,0,
+		0,437,441,3,196,98,0,438,440,3,198,99,0,439,438,1,0,0,0,440,443,1,0,0,
+		0,441,439,1,0,0,0,441,442,1,0,0,0,442,445,1,0,0,0,443,441,1,0,0,0,444,
+		446,3,24,12,0,445,444,1,0,0,0,445,446,1,0,0,0,446,53,1,0,0,0,447,460,3,
+		56,28,0,448,449,5,13,0,0,449,451,3,56,28,0,450,448,1,0,0,0,451,452,1,0,
+		0,0,452,450,1,0,0,0,452,453,1,0,0,0,453,461,1,0,0,0,454,455,5,31,0,0,455,
+		457,3,56,28,0,456,454,1,0,0,0,457,458,1,0,0,0,458,456,1,0,0,0,458,459,
+		1,0,0,0,459,461,1,0,0,0,460,450,1,0,0,0,460,456,1,0,0,0,460,461,1,0,0,
+		0,461,55,1,0,0,0,462,464,5,32,0,0,463,462,1,0,0,0,463,464,1,0,0,0,464,
+		470,1,0,0,0,465,466,5,156,0,0,466,467,3,54,27,0,467,468,5,157,0,0,468,
+		471,1,0,0,0,469,471,3,58,29,0,470,465,1,0,0,0,470,469,1,0,0,0,471,57,1,
+		0,0,0,472,476,3,204,102,0,473,475,3,206,103,0,474,473,1,0,0,0,475,478,
+		1,0,0,0,476,474,1,0,0,0,476,477,1,0,0,0,477,486,1,0,0,0,478,476,1,0,0,
+		0,479,483,3,24,12,0,480,482,3,206,103,0,481,480,1,0,0,0,482,485,1,0,0,
+		0,483,481,1,0,0,0,483,484,1,0,0,0,484,487,1,0,0,0,485,483,1,0,0,0,486,
+		479,1,0,0,0,486,487,1,0,0,0,487,59,1,0,0,0,488,490,5,33,0,0,489,491,3,
+		196,98,0,490,489,1,0,0,0,491,492,1,0,0,0,492,490,1,0,0,0,492,493,1,0,0,
+		0,493,494,1,0,0,0,494,495,5,0,0,1,495,61,1,0,0,0,496,497,5,34,0,0,497,
+		498,5,163,0,0,498,499,5,0,0,1,499,63,1,0,0,0,500,501,5,35,0,0,501,502,
+		3,196,98,0,502,503,5,0,0,1,503,65,1,0,0,0,504,506,5,36,0,0,505,507,3,196,
+		98,0,506,505,1,0,0,0,507,508,1,0,0,0,508,506,1,0,0,0,508,509,1,0,0,0,509,
+		510,1,0,0,0,510,511,5,0,0,1,511,67,1,0,0,0,512,513,5,37,0,0,513,514,3,
+		192,96,0,514,515,5,0,0,1,515,69,1,0,0,0,516,517,5,38,0,0,517,518,5,0,0,
+		1,518,71,1,0,0,0,519,520,5,39,0,0,520,521,3,192,96,0,521,526,3,74,37,0,
+		522,523,5,148,0,0,523,525,3,80,40,0,524,522,1,0,0,0,525,528,1,0,0,0,526,
+		524,1,0,0,0,526,527,1,0,0,0,527,529,1,0,0,0,528,526,1,0,0,0,529,530,5,
+		0,0,1,530,73,1,0,0,0,531,532,5,40,0,0,532,535,3,84,42,0,533,534,5,41,0,
+		0,534,536,3,84,42,0,535,533,1,0,0,0,535,536,1,0,0,0,536,549,1,0,0,0,537,
+		538,5,42,0,0,538,543,3,78,39,0,539,540,5,147,0,0,540,542,3,78,39,0,541,
+		539,1,0,0,0,542,545,1,0,0,0,543,541,1,0,0,0,543,544,1,0,0,0,544,549,1,
+		0,0,0,545,543,1,0,0,0,546,547,5,43,0,0,547,549,3,76,38,0,548,531,1,0,0,
+		0,548,537,1,0,0,0,548,546,1,0,0,0,549,75,1,0,0,0,550,551,7,2,0,0,551,77,
+		1,0,0,0,552,553,3,194,97,0,553,79,1,0,0,0,554,559,5,48,0,0,555,559,5,49,
+		0,0,556,557,5,50,0,0,557,559,3,82,41,0,558,554,1,0,0,0,558,555,1,0,0,0,
+		558,556,1,0,0,0,559,81,1,0,0,0,560,564,3,196,98,0,561,564,5,163,0,0,562,
+		564,5,155,0,0,563,560,1,0,0,0,563,561,1,0,0,0,563,562,1,0,0,0,564,565,
+		1,0,0,0,565,563,1,0,0,0,565,566,1,0,0,0,566,83,1,0,0,0,567,569,3,198,99,
+		0,568,567,1,0,0,0,569,570,1,0,0,0,570,568,1,0,0,0,570,571,1,0,0,0,571,
+		574,1,0,0,0,572,574,5,155,0,0,573,568,1,0,0,0,573,572,1,0,0,0,574,85,1,
+		0,0,0,575,577,5,51,0,0,576,578,3,196,98,0,577,576,1,0,0,0,578,579,1,0,
+		0,0,579,577,1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,0,0,1,582,
+		87,1,0,0,0,583,584,5,52,0,0,584,585,3,192,96,0,585,586,5,150,0,0,586,587,
+		3,178,89,0,587,588,5,0,0,1,588,89,1,0,0,0,589,590,5,53,0,0,590,591,3,168,
+		84,0,591,592,5,0,0,1,592,91,1,0,0,0,593,594,5,54,0,0,594,595,5,0,0,1,595,
+		93,1,0,0,0,596,597,5,55,0,0,597,598,5,56,0,0,598,600,5,57,0,0,599,601,
+		3,186,93,0,600,599,1,0,0,0,601,602,1,0,0,0,602,600,1,0,0,0,602,603,1,0,
+		0,0,603,605,1,0,0,0,604,606,3,96,48,0,605,604,1,0,0,0,605,606,1,0,0,0,
+		606,607,1,0,0,0,607,608,5,0,0,1,608,95,1,0,0,0,609,610,5,148,0,0,610,611,
+		5,58,0,0,611,612,3,178,89,0,612,97,1,0,0,0,613,615,5,59,0,0,614,616,3,
+		188,94,0,615,614,1,0,0,0,616,617,1,0,0,0,617,615,1,0,0,0,617,618,1,0,0,
+		0,618,620,1,0,0,0,619,621,3,96,48,0,620,619,1,0,0,0,620,621,1,0,0,0,621,
+		622,1,0,0,0,622,623,5,0,0,1,623,99,1,0,0,0,624,625,7,3,0,0,625,626,5,62,
+		0,0,626,628,3,188,94,0,627,629,3,96,48,0,628,627,1,0,0,0,628,629,1,0,0,
+		0,629,630,1,0,0,0,630,631,5,0,0,1,631,101,1,0,0,0,632,636,3,104,52,0,633,
+		635,3,196,98,0,634,633,1,0,0,0,635,638,1,0,0,0,636,634,1,0,0,0,636,637,
+		1,0,0,0,637,640,1,0,0,0,638,636,1,0,0,0,639,641,3,186,93,0,640,639,1,0,
+		0,0,640,641,1,0,0,0,641,646,1,0,0,0,642,643,5,148,0,0,643,645,3,106,53,
+		0,644,642,1,0,0,0,645,648,1,0,0,0,646,644,1,0,0,0,646,647,1,0,0,0,647,
+		649,1,0,0,0,648,646,1,0,0,0,649,650,5,0,0,1,650,103,1,0,0,0,651,652,7,
+		4,0,0,652,105,1,0,0,0,653,663,5,70,0,0,654,663,5,71,0,0,655,663,5,72,0,
+		0,656,657,5,73,0,0,657,658,5,16,0,0,658,663,3,168,84,0,659,660,5,74,0,
+		0,660,661,5,16,0,0,661,663,3,168,84,0,662,653,1,0,0,0,662,654,1,0,0,0,
+		662,655,1,0,0,0,662,656,1,0,0,0,662,659,1,0,0,0,663,107,1,0,0,0,664,668,
+		5,75,0,0,665,667,3,196,98,0,666,665,1,0,0,0,667,670,1,0,0,0,668,666,1,
+		0,0,0,668,669,1,0,0,0,669,671,1,0,0,0,670,668,1,0,0,0,671,672,3,186,93,
+		0,672,673,5,25,0,0,673,674,3,178,89,0,674,675,5,148,0,0,675,676,5,76,0,
+		0,676,677,3,196,98,0,677,678,5,0,0,1,678,109,1,0,0,0,679,680,5,77,0,0,
+		680,681,3,112,56,0,681,684,3,186,93,0,682,683,5,18,0,0,683,685,3,196,98,
+		0,684,682,1,0,0,0,684,685,1,0,0,0,685,690,1,0,0,0,686,687,5,148,0,0,687,
+		689,3,114,57,0,688,686,1,0,0,0,689,692,1,0,0,0,690,688,1,0,0,0,690,691,
+		1,0,0,0,691,693,1,0,0,0,692,690,1,0,0,0,693,694,5,0,0,1,694,111,1,0,0,
+		0,695,697,3,196,98,0,696,695,1,0,0,0,697,698,1,0,0,0,698,696,1,0,0,0,698,
+		699,1,0,0,0,699,113,1,0,0,0,700,706,5,71,0,0,701,706,5,72,0,0,702,703,
+		5,73,0,0,703,704,5,16,0,0,704,706,3,168,84,0,705,700,1,0,0,0,705,701,1,
+		0,0,0,705,702,1,0,0,0,706,115,1,0,0,0,707,708,5,78,0,0,708,709,3,196,98,
+		0,709,710,5,149,0,0,710,715,3,196,98,0,711,712,5,147,0,0,712,714,3,196,
+		98,0,713,711,1,0,0,0,714,717,1,0,0,0,715,713,1,0,0,0,715,716,1,0,0,0,716,
+		722,1,0,0,0,717,715,1,0,0,0,718,719,5,148,0,0,719,721,3,118,59,0,720,718,
+		1,0,0,0,721,724,1,0,0,0,722,720,1,0,0,0,722,723,1,0,0,0,723,725,1,0,0,
+		0,724,722,1,0,0,0,725,726,5,0,0,1,726,117,1,0,0,0,727,734,3,120,60,0,728,
+		729,5,79,0,0,729,734,3,196,98,0,730,731,5,80,0,0,731,734,3,196,98,0,732,
+		734,5,81,0,0,733,727,1,0,0,0,733,728,1,0,0,0,733,730,1,0,0,0,733,732,1,
+		0,0,0,734,119,1,0,0,0,735,736,7,5,0,0,736,121,1,0,0,0,737,738,3,196,98,
+		0,738,739,5,146,0,0,739,740,3,196,98,0,740,741,5,18,0,0,741,747,3,196,
+		98,0,742,744,5,148,0,0,743,742,1,0,0,0,743,744,1,0,0,0,744,745,1,0,0,0,
+		745,746,5,16,0,0,746,748,3,168,84,0,747,743,1,0,0,0,747,748,1,0,0,0,748,
+		755,1,0,0,0,749,751,5,148,0,0,750,749,1,0,0,0,750,751,1,0,0,0,751,752,
+		1,0,0,0,752,753,5,87,0,0,753,754,5,16,0,0,754,756,3,168,84,0,755,750,1,
+		0,0,0,755,756,1,0,0,0,756,757,1,0,0,0,757,758,5,0,0,1,758,123,1,0,0,0,
+		759,760,5,46,0,0,760,761,3,196,98,0,761,762,5,42,0,0,762,765,3,192,96,
+		0,763,764,5,148,0,0,764,766,3,126,63,0,765,763,1,0,0,0,765,766,1,0,0,0,
+		766,767,1,0,0,0,767,768,5,0,0,1,768,125,1,0,0,0,769,770,5,88,0,0,770,771,
+		5,89,0,0,771,772,5,90,0,0,772,127,1,0,0,0,773,774,5,29,0,0,774,775,3,196,
+		98,0,775,776,5,42,0,0,776,777,5,91,0,0,777,781,3,196,98,0,778,779,5,148,
+		0,0,779,780,5,16,0,0,780,782,3,168,84,0,781,778,1,0,0,0,781,782,1,0,0,
+		0,782,783,1,0,0,0,783,784,5,0,0,1,784,129,1,0,0,0,785,786,5,92,0,0,786,
+		787,3,194,97,0,787,788,5,16,0,0,788,789,3,168,84,0,789,790,5,0,0,1,790,
+		131,1,0,0,0,791,793,5,93,0,0,792,794,3,196,98,0,793,792,1,0,0,0,793,794,
+		1,0,0,0,794,799,1,0,0,0,795,796,5,148,0,0,796,798,3,138,69,0,797,795,1,
+		0,0,0,798,801,1,0,0,0,799,797,1,0,0,0,799,800,1,0,0,0,800,802,1,0,0,0,
+		801,799,1,0,0,0,802,803,5,0,0,1,803,133,1,0,0,0,804,805,5,94,0,0,805,807,
+		3,196,98,0,806,808,3,196,98,0,807,806,1,0,0,0,807,808,1,0,0,0,808,809,
+		1,0,0,0,809,810,5,11,0,0,810,815,3,188,94,0,811,812,5,148,0,0,812,814,
+		3,136,68,0,813,811,1,0,0,0,814,817,1,0,0,0,815,813,1,0,0,0,815,816,1,0,
+		0,0,816,818,1,0,0,0,817,815,1,0,0,0,818,819,5,0,0,1,819,135,1,0,0,0,820,
+		821,5,16,0,0,821,824,3,168,84,0,822,824,3,138,69,0,823,820,1,0,0,0,823,
+		822,1,0,0,0,824,137,1,0,0,0,825,826,5,95,0,0,826,827,5,16,0,0,827,844,
+		3,168,84,0,828,830,5,96,0,0,829,831,3,196,98,0,830,829,1,0,0,0,831,832,
+		1,0,0,0,832,830,1,0,0,0,832,833,1,0,0,0,833,844,1,0,0,0,834,844,5,97,0,
+		0,835,836,5,98,0,0,836,844,5,99,0,0,837,844,5,100,0,0,838,839,5,101,0,
+		0,839,840,5,18,0,0,840,844,3,196,98,0,841,842,5,102,0,0,842,844,3,178,
+		89,0,843,825,1,0,0,0,843,828,1,0,0,0,843,834,1,0,0,0,843,835,1,0,0,0,843,
+		837,1,0,0,0,843,838,1,0,0,0,843,841,1,0,0,0,844,139,1,0,0,0,845,846,5,
+		63,0,0,846,847,5,158,0,0,847,848,3,190,95,0,848,849,5,159,0,0,849,850,
+		5,25,0,0,850,853,3,178,89,0,851,852,5,103,0,0,852,854,3,178,89,0,853,851,
+		1,0,0,0,853,854,1,0,0,0,854,859,1,0,0,0,855,856,5,148,0,0,856,858,3,142,
+		71,0,857,855,1,0,0,0,858,861,1,0,0,0,859,857,1,0,0,0,859,860,1,0,0,0,860,
+		862,1,0,0,0,861,859,1,0,0,0,862,863,5,0,0,1,863,141,1,0,0,0,864,870,5,
+		104,0,0,865,870,5,105,0,0,866,867,5,95,0,0,867,868,5,16,0,0,868,870,3,
+		168,84,0,869,864,1,0,0,0,869,865,1,0,0,0,869,866,1,0,0,0,870,143,1,0,0,
+		0,871,872,5,106,0,0,872,873,3,188,94,0,873,874,5,0,0,1,874,145,1,0,0,0,
+		875,877,5,107,0,0,876,878,3,188,94,0,877,876,1,0,0,0,878,879,1,0,0,0,879,
+		877,1,0,0,0,879,880,1,0,0,0,880,884,1,0,0,0,881,882,5,148,0,0,882,883,
+		5,11,0,0,883,885,5,58,0,0,884,881,1,0,0,0,884,885,1,0,0,0,885,886,1,0,
+		0,0,886,887,5,0,0,1,887,147,1,0,0,0,888,889,5,108,0,0,889,890,3,194,97,
+		0,890,891,5,109,0,0,891,896,3,188,94,0,892,893,5,148,0,0,893,895,3,150,
+		75,0,894,892,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,896,897,1,0,0,0,897,
+		899,1,0,0,0,898,896,1,0,0,0,899,900,5,0,0,1,900,149,1,0,0,0,901,903,5,
+		110,0,0,902,904,3,186,93,0,903,902,1,0,0,0,904,905,1,0,0,0,905,903,1,0,
+		0,0,905,906,1,0,0,0,906,918,1,0,0,0,907,909,5,111,0,0,908,910,3,186,93,
+		0,909,908,1,0,0,0,910,911,1,0,0,0,911,909,1,0,0,0,911,912,1,0,0,0,912,
+		918,1,0,0,0,913,914,5,112,0,0,914,918,3,196,98,0,915,916,5,113,0,0,916,
+		918,3,178,89,0,917,901,1,0,0,0,917,907,1,0,0,0,917,913,1,0,0,0,917,915,
+		1,0,0,0,918,151,1,0,0,0,919,923,5,114,0,0,920,921,5,11,0,0,921,924,3,192,
+		96,0,922,924,3,196,98,0,923,920,1,0,0,0,923,922,1,0,0,0,924,925,1,0,0,
+		0,925,926,5,0,0,1,926,153,1,0,0,0,927,928,5,115,0,0,928,929,5,18,0,0,929,
+		930,3,196,98,0,930,931,5,71,0,0,931,936,3,192,96,0,932,933,5,148,0,0,933,
+		935,3,156,78,0,934,932,1,0,0,0,935,938,1,0,0,0,936,934,1,0,0,0,936,937,
+		1,0,0,0,937,939,1,0,0,0,938,936,1,0,0,0,939,940,5,0,0,1,940,155,1,0,0,
+		0,941,946,5,116,0,0,942,946,5,117,0,0,943,944,5,118,0,0,944,946,5,161,
+		0,0,945,941,1,0,0,0,945,942,1,0,0,0,945,943,1,0,0,0,946,157,1,0,0,0,947,
+		948,5,119,0,0,948,949,5,120,0,0,949,950,3,192,96,0,950,951,5,71,0,0,951,
+		952,3,192,96,0,952,953,5,18,0,0,953,954,3,196,98,0,954,955,5,0,0,1,955,
+		159,1,0,0,0,956,957,5,121,0,0,957,958,5,23,0,0,958,959,5,122,0,0,959,960,
+		5,71,0,0,960,961,3,192,96,0,961,962,5,148,0,0,962,963,3,196,98,0,963,964,
+		5,123,0,0,964,968,3,196,98,0,965,966,5,148,0,0,966,967,5,124,0,0,967,969,
+		3,178,89,0,968,965,1,0,0,0,968,969,1,0,0,0,969,970,1,0,0,0,970,971,5,0,
+		0,1,971,161,1,0,0,0,972,973,5,125,0,0,973,974,3,196,98,0,974,975,3,164,
+		82,0,975,976,5,149,0,0,976,977,3,168,84,0,977,978,5,0,0,1,978,163,1,0,
+		0,0,979,981,3,196,98,0,980,979,1,0,0,0,981,984,1,0,0,0,982,980,1,0,0,0,
+		982,983,1,0,0,0,983,165,1,0,0,0,984,982,1,0,0,0,985,986,5,126,0,0,986,
+		987,3,196,98,0,987,988,5,42,0,0,988,989,3,192,96,0,989,990,5,0,0,1,990,
+		167,1,0,0,0,991,1004,3,170,85,0,992,993,5,13,0,0,993,995,3,170,85,0,994,
+		992,1,0,0,0,995,996,1,0,0,0,996,994,1,0,0,0,996,997,1,0,0,0,997,1005,1,
+		0,0,0,998,999,5,31,0,0,999,1001,3,170,85,0,1000,998,1,0,0,0,1001,1002,
+		1,0,0,0,1002,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1005,1,0,0,0,1004,994,
+		1,0,0,0,1004,1000,1,0,0,0,1004,1005,1,0,0,0,1005,169,1,0,0,0,1006,1008,
+		5,32,0,0,1007,1006,1,0,0,0,1007,1008,1,0,0,0,1008,1014,1,0,0,0,1009,1010,
+		5,156,0,0,1010,1011,3,168,84,0,1011,1012,5,157,0,0,1012,1015,1,0,0,0,1013,
+		1015,3,172,86,0,1014,1009,1,0,0,0,1014,1013,1,0,0,0,1015,171,1,0,0,0,1016,
+		1018,5,127,0,0,1017,1016,1,0,0,0,1017,1018,1,0,0,0,1018,1019,1,0,0,0,1019,
+		1020,5,128,0,0,1020,1022,3,186,93,0,1021,1023,3,174,87,0,1022,1021,1,0,
+		0,0,1022,1023,1,0,0,0,1023,1069,1,0,0,0,1024,1025,5,129,0,0,1025,1029,
+		5,130,0,0,1026,1027,5,87,0,0,1027,1029,7,6,0,0,1028,1024,1,0,0,0,1028,
+		1026,1,0,0,0,1029,1030,1,0,0,0,1030,1031,3,186,93,0,1031,1032,5,25,0,0,
+		1032,1033,3,178,89,0,1033,1069,1,0,0,0,1034,1036,7,7,0,0,1035,1034,1,0,
+		0,0,1035,1036,1,0,0,0,1036,1037,1,0,0,0,1037,1038,5,132,0,0,1038,1040,
+		3,188,94,0,1039,1041,7,8,0,0,1040,1039,1,0,0,0,1040,1041,1,0,0,0,1041,
+		1069,1,0,0,0,1042,1043,5,135,0,0,1043,1069,3,188,94,0,1044,1045,5,110,
+		0,0,1045,1069,3,186,93,0,1046,1047,5,25,0,0,1047,1048,5,136,0,0,1048,1049,
+		5,137,0,0,1049,1050,5,42,0,0,1050,1052,3,196,98,0,1051,1053,3,196,98,0,
+		1052,1051,1,0,0,0,1053,1054,1,0,0,0,1054,1052,1,0,0,0,1054,1055,1,0,0,
+		0,1055,1069,1,0,0,0,1056,1057,7,9,0,0,1057,1062,3,192,96,0,1058,1063,5,
+		73,0,0,1059,1063,5,140,0,0,1060,1061,5,141,0,0,1061,1063,3,194,97,0,1062,
+		1058,1,0,0,0,1062,1059,1,0,0,0,1062,1060,1,0,0,0,1062,1063,1,0,0,0,1063,
+		1069,1,0,0,0,1064,1066,3,192,96,0,1065,1067,3,176,88,0,1066,1065,1,0,0,
+		0,1066,1067,1,0,0,0,1067,1069,1,0,0,0,1068,1017,1,0,0,0,1068,1028,1,0,
+		0,0,1068,1035,1,0,0,0,1068,1042,1,0,0,0,1068,1044,1,0,0,0,1068,1046,1,
+		0,0,0,1068,1056,1,0,0,0,1068,1064,1,0,0,0,1069,173,1,0,0,0,1070,1071,5,
+		142,0,0,1071,1072,3,178,89,0,1072,1073,5,13,0,0,1073,1074,3,178,89,0,1074,
+		1078,1,0,0,0,1075,1076,5,25,0,0,1076,1078,3,178,89,0,1077,1070,1,0,0,0,
+		1077,1075,1,0,0,0,1078,175,1,0,0,0,1079,1080,5,141,0,0,1080,1088,3,194,
+		97,0,1081,1082,5,25,0,0,1082,1083,7,10,0,0,1083,1088,3,178,89,0,1084,1088,
+		5,144,0,0,1085,1088,5,73,0,0,1086,1088,5,140,0,0,1087,1079,1,0,0,0,1087,
+		1081,1,0,0,0,1087,1084,1,0,0,0,1087,1085,1,0,0,0,1087,1086,1,0,0,0,1088,
+		177,1,0,0,0,1089,1094,3,180,90,0,1090,1091,7,11,0,0,1091,1093,3,180,90,
+		0,1092,1090,1,0,0,0,1093,1096,1,0,0,0,1094,1092,1,0,0,0,1094,1095,1,0,
+		0,0,1095,179,1,0,0,0,1096,1094,1,0,0,0,1097,1102,3,182,91,0,1098,1099,
+		7,12,0,0,1099,1101,3,182,91,0,1100,1098,1,0,0,0,1101,1104,1,0,0,0,1102,
+		1100,1,0,0,0,1102,1103,1,0,0,0,1103,181,1,0,0,0,1104,1102,1,0,0,0,1105,
+		1107,5,152,0,0,1106,1105,1,0,0,0,1106,1107,1,0,0,0,1107,1115,1,0,0,0,1108,
+		1109,5,145,0,0,1109,1116,3,184,92,0,1110,1111,5,161,0,0,1111,1112,5,155,
+		0,0,1112,1113,5,42,0,0,1113,1116,3,184,92,0,1114,1116,3,184,92,0,1115,
+		1108,1,0,0,0,1115,1110,1,0,0,0,1115,1114,1,0,0,0,1116,183,1,0,0,0,1117,
+		1118,5,156,0,0,1118,1119,3,178,89,0,1119,1120,5,157,0,0,1120,1138,1,0,
+		0,0,1121,1128,5,161,0,0,1122,1129,5,155,0,0,1123,1125,3,198,99,0,1124,
+		1123,1,0,0,0,1125,1126,1,0,0,0,1126,1124,1,0,0,0,1126,1127,1,0,0,0,1127,
+		1129,1,0,0,0,1128,1122,1,0,0,0,1128,1124,1,0,0,0,1128,1129,1,0,0,0,1129,
+		1138,1,0,0,0,1130,1134,3,200,100,0,1131,1133,3,198,99,0,1132,1131,1,0,
+		0,0,1133,1136,1,0,0,0,1134,1132,1,0,0,0,1134,1135,1,0,0,0,1135,1138,1,
+		0,0,0,1136,1134,1,0,0,0,1137,1117,1,0,0,0,1137,1121,1,0,0,0,1137,1130,
+		1,0,0,0,1138,185,1,0,0,0,1139,1140,5,158,0,0,1140,1141,3,190,95,0,1141,
+		1142,5,152,0,0,1142,1143,3,190,95,0,1143,1144,5,159,0,0,1144,187,1,0,0,
+		0,1145,1146,5,158,0,0,1146,1151,3,190,95,0,1147,1148,5,148,0,0,1148,1150,
+		3,190,95,0,1149,1147,1,0,0,0,1150,1153,1,0,0,0,1151,1149,1,0,0,0,1151,
+		1152,1,0,0,0,1152,1154,1,0,0,0,1153,1151,1,0,0,0,1154,1155,5,159,0,0,1155,
+		189,1,0,0,0,1156,1158,5,153,0,0,1157,1156,1,0,0,0,1157,1158,1,0,0,0,1158,
+		1159,1,0,0,0,1159,1164,3,196,98,0,1160,1164,5,153,0,0,1161,1164,5,151,
+		0,0,1162,1164,5,152,0,0,1163,1157,1,0,0,0,1163,1160,1,0,0,0,1163,1161,
+		1,0,0,0,1163,1162,1,0,0,0,1164,191,1,0,0,0,1165,1167,3,198,99,0,1166,1165,
+		1,0,0,0,1167,1168,1,0,0,0,1168,1166,1,0,0,0,1168,1169,1,0,0,0,1169,193,
+		1,0,0,0,1170,1174,3,196,98,0,1171,1173,3,198,99,0,1172,1171,1,0,0,0,1173,
+		1176,1,0,0,0,1174,1172,1,0,0,0,1174,1175,1,0,0,0,1175,195,1,0,0,0,1176,
+		1174,1,0,0,0,1177,1183,5,162,0,0,1178,1183,5,161,0,0,1179,1183,3,212,106,
+		0,1180,1183,3,210,105,0,1181,1183,3,208,104,0,1182,1177,1,0,0,0,1182,1178,
+		1,0,0,0,1182,1179,1,0,0,0,1182,1180,1,0,0,0,1182,1181,1,0,0,0,1183,197,
+		1,0,0,0,1184,1188,5,162,0,0,1185,1188,5,161,0,0,1186,1188,3,212,106,0,
+		1187,1184,1,0,0,0,1187,1185,1,0,0,0,1187,1186,1,0,0,0,1188,199,1,0,0,0,
+		1189,1192,5,162,0,0,1190,1192,3,212,106,0,1191,1189,1,0,0,0,1191,1190,
+		1,0,0,0,1192,201,1,0,0,0,1193,1200,5,162,0,0,1194,1200,5,161,0,0,1195,
+		1200,3,212,106,0,1196,1200,3,210,105,0,1197,1200,5,31,0,0,1198,1200,5,
+		32,0,0,1199,1193,1,0,0,0,1199,1194,1,0,0,0,1199,1195,1,0,0,0,1199,1196,
+		1,0,0,0,1199,1197,1,0,0,0,1199,1198,1,0,0,0,1200,203,1,0,0,0,1201,1206,
+		5,162,0,0,1202,1206,5,161,0,0,1203,1206,3,212,106,0,1204,1206,3,210,105,
+		0,1205,1201,1,0,0,0,1205,1202,1,0,0,0,1205,1203,1,0,0,0,1205,1204,1,0,
+		0,0,1206,205,1,0,0,0,1207,1232,5,162,0,0,1208,1232,5,161,0,0,1209,1232,
+		3,212,106,0,1210,1232,5,141,0,0,1211,1232,5,25,0,0,1212,1232,5,18,0,0,
+		1213,1232,5,42,0,0,1214,1232,5,40,0,0,1215,1232,5,43,0,0,1216,1232,5,41,
+		0,0,1217,1232,5,71,0,0,1218,1232,5,142,0,0,1219,1232,5,11,0,0,1220,1232,
+		5,21,0,0,1221,1232,5,23,0,0,1222,1232,5,73,0,0,1223,1232,5,140,0,0,1224,
+		1232,5,109,0,0,1225,1232,5,144,0,0,1226,1232,5,20,0,0,1227,1232,5,103,
+		0,0,1228,1232,5,123,0,0,1229,1232,5,138,0,0,1230,1232,5,139,0,0,1231,1207,
+		1,0,0,0,1231,1208,1,0,0,0,1231,1209,1,0,0,0,1231,1210,1,0,0,0,1231,1211,
+		1,0,0,0,1231,1212,1,0,0,0,1231,1213,1,0,0,0,1231,1214,1,0,0,0,1231,1215,
+		1,0,0,0,1231,1216,1,0,0,0,1231,1217,1,0,0,0,1231,1218,1,0,0,0,1231,1219,
+		1,0,0,0,1231,1220,1,0,0,0,1231,1221,1,0,0,0,1231,1222,1,0,0,0,1231,1223,
+		1,0,0,0,1231,1224,1,0,0,0,1231,1225,1,0,0,0,1231,1226,1,0,0,0,1231,1227,
+		1,0,0,0,1231,1228,1,0,0,0,1231,1229,1,0,0,0,1231,1230,1,0,0,0,1232,207,
+		1,0,0,0,1233,1234,7,13,0,0,1234,209,1,0,0,0,1235,1236,7,14,0,0,1236,211,
+		1,0,0,0,1237,1238,7,15,0,0,1238,213,1,0,0,0,130,222,234,242,252,259,270,
+		276,284,294,301,305,309,319,328,347,353,356,359,362,371,374,383,386,389,
+		392,405,408,411,414,441,445,452,458,460,463,470,476,483,486,492,508,526,
+		535,543,548,558,563,565,570,573,579,602,605,617,620,628,636,640,646,662,
+		668,684,690,698,705,715,722,733,743,747,750,755,765,781,793,799,807,815,
+		823,832,843,853,859,869,879,884,896,905,911,917,923,936,945,968,982,996,
+		1002,1004,1007,1014,1017,1022,1028,1035,1040,1054,1062,1066,1068,1077,
+		1087,1094,1102,1106,1115,1126,1128,1134,1137,1151,1157,1163,1168,1174,
+		1182,1187,1191,1199,1205,1231
 	};
 
 	public static readonly ATN _ATN =

@@ -19,7 +19,11 @@ public sealed record ElementSyntax(
     ConditionSyntax? ClosedWhen,
     ConditionSyntax? LeaksWhen,
     Span Span
-) : KindLineSyntax(Span);
+) : KindLineSyntax(Span)
+{
+    /// <summary><c>welds</c>: has a failure of its own that keeps it closed.</summary>
+    public bool Welds { get; init; }
+}
 
 /// <summary><c>coil [A1 - A2] at coil, moves armature</c>.</summary>
 /// <param name="Name">Words before the bracket; empty for the plain coil.</param>
@@ -43,7 +47,11 @@ public sealed record FamilySyntax(
     ConditionSyntax? ClosedWhen,
     WordSyntax? By,
     Span Span
-) : KindLineSyntax(Span);
+) : KindLineSyntax(Span)
+{
+    /// <summary><c>welds</c>: each contact has a failure of its own that keeps it closed.</summary>
+    public bool Welds { get; init; }
+}
 
 /// <summary><c>bar [L1] [L2] [N], first N</c>: terminals that are line side and load side at once.</summary>
 /// <param name="Terminals">One list for each conductor; all its names are one net.</param>

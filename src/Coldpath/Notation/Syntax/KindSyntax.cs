@@ -29,6 +29,14 @@ public sealed record LetterSyntax(WordSyntax Letter, Span Span) : KindLineSyntax
 /// <summary><c>symbol push button</c>.</summary>
 public sealed record SymbolSyntax(IReadOnlyList<WordSyntax> Name, Span Span) : KindLineSyntax(Span);
 
+/// <summary><c>like selector</c>: all lines of another kind but what it is called, means and looks like.</summary>
+/// <param name="Kind">The other kind's name, at least one word.</param>
+public sealed record LikeSyntax(IReadOnlyList<WordSyntax> Kind, Span Span) : KindLineSyntax(Span)
+{
+    /// <summary>The name with single spaces.</summary>
+    public string KindName => string.Join(' ', Kind);
+}
+
 /// <summary><c>if CONDITION … else … end</c>, decided when the ratings are known.</summary>
 /// <param name="Else">Empty when there is no <c>else</c>.</param>
 public sealed record IfSyntax(

@@ -9,7 +9,11 @@ public abstract record KindTermSyntax(Span Span) : ConditionSyntax(Span);
 /// <param name="Subject">A variable or a rating.</param>
 /// <param name="Value">A value, a number or a choice: its words.</param>
 public sealed record IsSyntax(IReadOnlyList<WordSyntax> Subject, IReadOnlyList<WordSyntax> Value, Span Span)
-    : KindTermSyntax(Span);
+    : KindTermSyntax(Span)
+{
+    /// <summary><c>any link is blown</c>: of the variables that each pole has of its own.</summary>
+    public Quantifier Quantifier { get; init; }
+}
 
 /// <summary><c>poles at least 2</c>, <c>poles at most 2</c>.</summary>
 public sealed record CompareSyntax(
@@ -70,7 +74,11 @@ public enum CoilAct
 /// <summary><c>fed [a, b, c] forward</c>, <c>loosely fed [a, b, c]</c>.</summary>
 /// <param name="Order">forward or reverse; null for any.</param>
 public sealed record FedSyntax(bool Loosely, ListSyntax Terminals, WordSyntax? Order, Span Span)
-    : KindTermSyntax(Span);
+    : KindTermSyntax(Span)
+{
+    /// <summary><c>series fed [a, b, c]</c>: reactors and resistors in the way count as conducting too.</summary>
+    public bool InSeries { get; init; }
+}
 
 /// <summary><c>single [a, b, c]</c>.</summary>
 public sealed record SingleSyntax(ListSyntax Terminals, Span Span) : KindTermSyntax(Span);
