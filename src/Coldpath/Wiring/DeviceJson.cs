@@ -11,10 +11,12 @@ internal static class DeviceJson
         json.WriteString("kind", device.Kind);
         json.WriteOptional("place", device.Place);
         json.WriteString("use", NameOf(device.Use));
+        json.WriteBoolean("emergency", device.Emergency);
         json.WriteObjects("protects", device.Protects, ProtectionMembers);
         if (device.Isolates is { } isolation)
             json.WriteObject("isolates", isolation, IsolationMembers);
         json.WriteObjects("opensOnShort", device.OpensOnShort, OpeningMembers);
+        WriteStates(json, device.States);
         WriteRatings(json, device.Ratings);
         json.WriteNumbers("span", device.Span);
     }
@@ -42,6 +44,14 @@ internal static class DeviceJson
         json.WriteStrings("elements", opening.Elements);
         if (opening.Breaks is { } kiloamperes)
             json.WriteNumber("breaks_kA", kiloamperes);
+    }
+
+    private static void WriteStates(Utf8JsonWriter json, IEnumerable<KeyValuePair<string, Expression>> states)
+    {
+        json.WriteStartObject("states");
+        foreach (var (name, condition) in states)
+            json.WriteExpression(name, condition);
+        json.WriteEndObject();
     }
 
     private static void WriteRatings(Utf8JsonWriter json, IEnumerable<KeyValuePair<string, string>> ratings)

@@ -42,10 +42,17 @@ public static class NetlistJson
         json.WriteObjects("devices", netlist.Devices, DeviceJson.Members);
         json.WriteObjects("loads", netlist.Loads, LoadJson.Members);
         json.WriteObjects("constraints", netlist.Constraints, ConstraintMembers);
+        json.WriteObjects("pairs", netlist.Pairs, PairMembers);
         WritePoints(json, netlist.Points);
         json.WriteObjects("intents", netlist.Intents, IntentJson.Members);
         json.WriteStrings("assumed", netlist.Assumed);
         json.WriteEndObject();
+    }
+
+    private static void PairMembers(Utf8JsonWriter json, DevicePair pair)
+    {
+        json.WriteString("kind", pair.Kind);
+        json.WriteStrings("devices", pair.Devices);
     }
 
     private static void SupplyMembers(Utf8JsonWriter json, Supply supply)
