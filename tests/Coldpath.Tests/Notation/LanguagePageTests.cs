@@ -1,6 +1,7 @@
 using Coldpath.Findings;
 using Coldpath.Notation;
 using FluentAssertions;
+using Xunit;
 
 namespace Coldpath.Tests.Notation;
 
