@@ -125,11 +125,22 @@ public class CommandLineTests
     {
         using var desk = new Desk();
         desk.With("a.panel", BasePanels.Text("direct-on-line"));
-        foreach (var arguments in new[] { "check a.panel", "live a.panel", "why a.panel M1:U", "isolate a.panel M1" })
+        foreach (
+            var arguments in new[]
+            {
+                "check a.panel",
+                "live a.panel",
+                "why a.panel M1:U",
+                "isolate a.panel M1",
+            }
+        )
         {
             var ran = Ran.In(desk.Path, arguments.Split(' '), interrupted: true);
             ran.Exit.Should().Be(Exit.Unfinished);
-            ran.Out.Should().NotContain("dead in this state").And.NotContain("minimal set").And.NotContain("nothing can");
+            ran.Out.Should()
+                .NotContain("dead in this state")
+                .And.NotContain("minimal set")
+                .And.NotContain("nothing can");
         }
     }
 
