@@ -5,6 +5,7 @@ using Coldpath.Findings;
 using Coldpath.Inspection;
 using Coldpath.Notation;
 using Coldpath.Panels;
+using Coldpath.Wiring;
 
 namespace Coldpath;
 
@@ -31,7 +32,7 @@ internal sealed class Opened
         var bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
         if (bound.Netlist is not { } netlist)
             return new(source, bound, null);
-        var behaviour = new Behaviour(netlist, new DiagramTable(cancellation: stop));
+        var behaviour = new Behaviour(netlist.WithoutFailures(), new DiagramTable(cancellation: stop));
         return new(source, bound, new Evidence(source, bound.Panel, netlist, behaviour));
     }
 }

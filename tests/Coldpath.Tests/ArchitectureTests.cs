@@ -95,4 +95,15 @@ public partial class ArchitectureTests
     /// <summary>Without comments and strings.</summary>
     private static string Code(string file) =>
         Unspoken().Replace(File.ReadAllText(Path.Combine(Root, file)), "");
+
+    [GeneratedRegex("//[^\\n]*|\"(?:[^\"\\\\\\n]|\\\\.)*\"")]
+    private static partial Regex Unspoken();
+
+    [GeneratedRegex(@"\bColdpath\.([A-Z]\w+)")]
+    private static partial Regex Named();
+
+    [GeneratedRegex(
+        @"\b(Console|File|FileInfo|Directory|DirectoryInfo|FileStream|Environment|DateTime|DateTimeOffset|Stopwatch|TimeProvider|Random|RandomNumberGenerator|Process|Thread|Task|HttpClient|Socket)\.[A-Z]|\bnew (Random|FileStream|Thread|Timer)\b|Guid\.NewGuid"
+    )]
+    private static partial Regex Outside();
 }

@@ -1,6 +1,10 @@
 using Coldpath.Trials;
 
-var trials = new SortedDictionary<string, Action>(StringComparer.Ordinal) { ["diagrams"] = DiagramTrial.Run };
+var trials = new SortedDictionary<string, Action>(StringComparer.Ordinal)
+{
+    ["conduction"] = ConductionTrial.Run,
+    ["diagrams"] = DiagramTrial.Run,
+};
 var chosen = args.Length == 0 ? [.. trials.Keys] : args;
 foreach (var name in chosen)
     if (trials.TryGetValue(name, out var run))

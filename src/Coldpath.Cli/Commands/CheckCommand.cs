@@ -95,8 +95,8 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
     }
 
     internal static Exit ExitOf(CheckReport report, Severity failOn) =>
-        !report.Complete ? Exit.Unfinished
-        : !report.Readable ? Exit.Unusable
+        !report.Readable ? Exit.Unusable
+        : !report.Complete ? Exit.Unfinished
         : report.Findings.Any(f => f.Waived is null && f.Severity >= failOn) ? Exit.Findings
         : Exit.Clean;
 }

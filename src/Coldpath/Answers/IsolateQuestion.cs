@@ -16,7 +16,7 @@ public sealed class IsolateQuestion
     public IsolateQuestion(Evidence evidence)
     {
         this.evidence = evidence;
-        isolators = new Isolators(evidence.Netlist, new());
+        isolators = new Isolators(evidence.Whole.Netlist, new());
     }
 
     /// <param name="targets">Points, all to be dead.</param>
@@ -31,7 +31,7 @@ public sealed class IsolateQuestion
         var nets = targets.Select(p => p.Net).Distinct().ToArray();
         var sets = new IsolatingSets(isolators, nets);
         var best = sets.Cheapest(Cost).Take(Most).ToArray();
-        var first = best.FirstOrDefault();
+        var first = best.FirstOrDefault()?.Select(a => a.Name).ToArray();
         return new()
         {
             Panel = evidence.Panel.Name,
@@ -39,7 +39,7 @@ public sealed class IsolateQuestion
             Targets = asked,
             Sets = [.. best.Select(SetOf)],
             Count = sets.Count,
-            Stays = first is null ? Stays(sets, targets, AllTags) : null,
+            Stays = first is null ? Stays(sets, targets, AllActs) : null,
             Have = have is null ? null : Judge(sets, targets, have),
             StaysLive = first is null ? [] : [.. StaysLive(targets, have ?? first)],
             WholeOnly = first is null ? [] : [.. WholeOnly(nets, targets, have ?? first)],
@@ -48,23 +48,32 @@ public sealed class IsolateQuestion
         };
     }
 
-    private IEnumerable<string> AllTags => isolators.Devices.Select(d => d.Tag);
+    private IEnumerable<string> AllActs => isolators.Acts.Select(a => a.Name);
 
     /// <summary>
     /// Fewest devices that need a further measure, then fewest that cannot be locked, then fewest without a visible
     /// break, then fewest locks.
     /// </summary>
-    private static long Cost(NetlistDevice device)
+    private static long Cost(IsolationAct act)
     {
-        var isolates = device.Isolates!;
+        if (act.Device?.Isolates is not { } isolates)
+            return 1;
         return 1
             + (isolates.Visible ? 0 : 100)
             + (isolates.Lockable ? 0 : 10_000)
             + (isolates.Rank > 1 ? 1_000_000 : 0);
     }
 
-    private IsolatingSet SetOf(IReadOnlyList<string> tags) =>
-        new([.. tags.Select(tag => IsolatorOf(evidence.Devices[tag]))], []);
+    private static IsolatingSet SetOf(IReadOnlyList<IsolationAct> acts) =>
+        new(
+            [.. acts.Select(a => a.Device).OfType<NetlistDevice>().Select(IsolatorOf)],
+            [.. acts.Where(a => a.Store is not null).Select(Discharge)]
+        );
+
+    private static string Discharge(IsolationAct act) =>
+        act.Store!.Discharge is { } time
+            ? $"let {act.Name} discharge for {time}, then measure"
+            : $"discharge {act.Name}: read the time on its label, then measure";
 
     private static Isolator IsolatorOf(NetlistDevice device) =>
         new(
@@ -77,7 +86,7 @@ public sealed class IsolateQuestion
 
     private OwnSet Judge(IsolatingSets sets, IReadOnlyList<Point> targets, IReadOnlyList<string> have)
     {
-        var counting = have.Where(tag => AllTags.Contains(tag)).ToArray();
+        var counting = have.Where(tag => AllActs.Contains(tag)).ToArray();
         var enough = sets.AreEnough(counting);
         var survival = enough ? null : sets.Survival(counting);
         return new()
@@ -98,7 +107,7 @@ public sealed class IsolateQuestion
 
     private PointReach? Reached(Survival survival, IReadOnlyList<Point> targets)
     {
-        var reaches = new Reaches(evidence, Without(survival.TakenOut), survival.State);
+        var reaches = new Reaches(evidence, Without(survival.Done), survival.State);
         return targets.Select(reaches.Of).FirstOrDefault(r => r.Reach != Reach.Dead);
     }
 
@@ -106,12 +115,12 @@ public sealed class IsolateQuestion
     private IEnumerable<PointReach> StaysLive(IReadOnlyList<Point> targets, IReadOnlyList<string> taken)
     {
         var places = targets.Select(p => p.Place).OfType<string>().ToHashSet();
-        var open = taken.Where(tag => AllTags.Contains(tag)).ToArray();
+        var open = taken.Where(tag => AllActs.Contains(tag)).ToArray();
         return from point in evidence.Netlist.Points
             where point.Place is { } place && places.Contains(place)
             let survival = isolators.StaysLive(point.Net, open)
             where survival is not null
-            select new Reaches(evidence, Without(survival.TakenOut), survival.State).Of(point);
+            select new Reaches(evidence, Without(survival.Done), survival.State).Of(point);
     }
 
     private IEnumerable<WholeOnly> WholeOnly(
@@ -119,7 +128,7 @@ public sealed class IsolateQuestion
         IReadOnlyList<Point> targets,
         IReadOnlyList<string> taken
     ) =>
-        from part in isolators.OnlyWhileWhole(nets, taken.Where(tag => AllTags.Contains(tag)))
+        from part in isolators.OnlyWhileWhole(nets, taken.Where(tag => AllActs.Contains(tag)))
         select new WholeOnly(
             part,
             [.. targets.Select(p => p.Name)],
@@ -127,21 +136,27 @@ public sealed class IsolateQuestion
         );
 
     private Circuit.Conduction.Network Without(IEnumerable<string> taken) =>
-        evidence.Network.Without(taken.SelectMany(tag => evidence.Devices[tag].Isolates!.Elements));
+        evidence.Whole.Without(
+            isolators.Acts.Where(a => taken.Contains(a.Name)).SelectMany(a => a.Device?.Isolates?.Elements ?? [])
+        );
 
     /// <summary>The positions that matter: what differs from powered, isolators aside.</summary>
     private IReadOnlyList<KeyValuePair<string, string>> Witness(Survival survival)
     {
         var powered = evidence.Behaviour.Powered;
-        var taken = survival.TakenOut.ToHashSet();
+        var taken = survival.Done.ToHashSet();
         return
         [
             .. evidence
-                .Netlist.Variables.Select((v, i) => (Variable: v, Index: i))
-                .Where(p => survival.State[p.Index] != powered[p.Index] && !taken.Contains(p.Variable.Device))
-                .Select(p =>
-                    KeyValuePair.Create(p.Variable.Name, p.Variable.Values[survival.State[p.Index]])
-                ),
+                .Whole.Netlist.Variables.Select((v, i) => (Variable: v, Index: i))
+                .Where(p => survival.State[p.Index] != Usual(p.Variable, powered) && !taken.Contains(p.Variable.Device))
+                .Select(p => KeyValuePair.Create(p.Variable.Name, p.Variable.Values[survival.State[p.Index]])),
         ];
     }
+
+    /// <summary>The variable's value when powered; a failure's at rest.</summary>
+    private int Usual(Variable variable, Circuit.States.State powered) =>
+        variable.Kind == VariableKind.Failure
+            ? evidence.Whole.States.IndexOfValue(variable.Name, variable.Rest)
+            : powered[evidence.Behaviour.Space.IndexOf(variable.Name)];
 }

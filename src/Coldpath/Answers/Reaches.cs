@@ -65,5 +65,5 @@ public sealed class Reaches(Evidence evidence, Network network, State state)
             .Concat(evidence.Netlist.Converters.Select(c => c.Output.Name));
 
     private bool Holds(Circuit.Diagrams.Diagram condition) =>
-        evidence.Behaviour.Space.Holds(condition, state);
+        network.States.Holds(condition, state);
 }

@@ -20,26 +20,34 @@ public sealed class Evidence
     private readonly Lazy<Sections> sections;
     private readonly Lazy<Protections> protections;
     private readonly Lazy<IReadOnlyList<JudgedIntent>> intents;
+    private readonly Lazy<Network> wholeNetwork;
     private readonly Narration narration;
 
-    public Evidence(SourceText source, Panel panel, Netlist netlist, Behaviour behaviour)
+    /// <param name="source">The description.</param>
+    /// <param name="panel">What it says.</param>
+    /// <param name="whole">Its netlist, failures included.</param>
+    /// <param name="behaviour">Of the same netlist without failures.</param>
+    public Evidence(SourceText source, Panel panel, Netlist whole, Behaviour behaviour)
     {
         Source = source;
         Panel = panel;
-        Netlist = netlist;
+        Netlist = behaviour.Netlist;
         Behaviour = behaviour;
-        Devices = new DeviceFacts(netlist, behaviour);
-        Words = Vocabulary.For(netlist.Rules);
+        Devices = new DeviceFacts(Netlist, behaviour);
+        Words = Vocabulary.For(whole.Rules);
         ways = new(() => new Ways(this));
         interlocks = new(() => new Interlocks(this));
         sections = new(() => new Sections(this));
         protections = new(() => new Protections(this));
         intents = new(Judge);
-        narration = new(netlist);
+        wholeNetwork = new(() => new(whole, new StateSpace(whole)));
+        narration = new(Netlist);
     }
 
     public SourceText Source { get; }
     public Panel Panel { get; }
+
+    /// <summary>The netlist in which nothing fails: what <see cref="Behaviour"/> and <see cref="Network"/> speak of.</summary>
     public Netlist Netlist { get; }
     public Behaviour Behaviour { get; }
     public DeviceFacts Devices { get; }
@@ -54,6 +62,9 @@ public sealed class Evidence
 
     public DiagramTable Table => Behaviour.Space.Table;
     public Network Network => Behaviour.Network;
+
+    /// <summary>The network with every failure in it, over a state space of its own: for what is free to fail.</summary>
+    public Network Whole => wholeNetwork.Value;
 
     /// <summary>Reachable states, passing ones included.</summary>
     public Diagram Reachable => Behaviour.Reachable;
@@ -136,7 +147,7 @@ public sealed class Evidence
     private List<string> DevicesOf(Intent intent)
     {
         var variables = Guards.Variables(intent.When).Concat(intent.By.Select(o => o.Variable)).ToHashSet();
-        var named = Netlist.Variables.Where(v => variables.Contains(v.Name)).Select(v => v.Device);
+        var named = Whole.Netlist.Variables.Where(v => variables.Contains(v.Name)).Select(v => v.Device);
         return
         [
             .. new[] { intent.Of }
@@ -148,19 +159,19 @@ public sealed class Evidence
         ];
     }
 
+    /// <summary>"dead" is asked of the panel whose parts may fail, all else of the one whose parts do not.</summary>
+    private JudgedIntent Judge(Questions questions, Intent intent, Intent whole) =>
+        new(intent, SpanAt(intent.Span), questions.Answer(intent.Form == IntentForm.Dead ? whole : intent))
+        {
+            Devices = DevicesOf(whole),
+        };
+
     private JudgedIntent[] Judge()
     {
-        var questions = new Questions(Behaviour);
+        var questions = new Questions(Behaviour, Whole);
         return
         [
-            .. Netlist.Intents.Select(intent => new JudgedIntent(
-                intent,
-                SpanAt(intent.Span),
-                questions.Answer(intent)
-            )
-            {
-                Devices = DevicesOf(intent),
-            }),
+            .. Netlist.Intents.Zip(Whole.Netlist.Intents).Select(pair => Judge(questions, pair.First, pair.Second)),
         ];
     }
 }

@@ -1,5 +1,5 @@
 using Coldpath.Circuit.Conduction;
-using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Sequence;
 using Coldpath.Wiring;
 using QuikGraph.Algorithms.ConnectedComponents;
 
@@ -27,9 +27,9 @@ public sealed class Sections
     {
         this.evidence = evidence;
         isolating = [.. evidence.Devices.Isolators.SelectMany(d => d.Isolates!.Elements)];
-        allIsolatorsOut = new(() => evidence.Network.Without(isolating));
+        allIsolatorsOut = new(() => evidence.Whole.Without(isolating));
         allContactsOut = new(() =>
-            evidence.Network.Without(
+            evidence.Whole.Without(
                 isolating.Concat(evidence.Netlist.Elements.Where(IsContact).Select(e => e.Id))
             )
         );
@@ -53,19 +53,8 @@ public sealed class Sections
     public Section Of(string net) => All.First(s => s.Nets.Contains(net));
 
     /// <summary>Live in some assignment, whatever else stands how; wires and coils whole, controls obeying.</summary>
-    public bool StaysLive(Section section, Network network) =>
-        section.Nets.Any(net => evidence.Table.Meet(network.Live(net), Free));
-
-    /// <summary>Every assignment that isolation must hold in.</summary>
-    public Diagram Free =>
-        evidence.Table.AllOf(
-            evidence
-                .Netlist.Variables.Where(v =>
-                    v.Class is FailureClass.Coil or FailureClass.Wiring or FailureClass.Control
-                )
-                .Select(v => evidence.Is(v, v.Rest))
-                .Prepend(evidence.Behaviour.Space.Domain)
-        );
+    private static bool StaysLive(Section section, Network network) =>
+        section.Nets.Any(net => network.States.Table.Meet(network.Live(net), Freedom.Of(network.States)));
 
     private bool HoldsSource(Section section) =>
         evidence.Netlist.Supplies.SelectMany(s => s.Conductors).Any(c => section.Nets.Contains(c.Net));

@@ -60,7 +60,7 @@ public sealed class Ways(Evidence evidence)
             .Zip(kept)
             .SelectMany(p => evidence.Devices.Poles(p.First).Select(e => (e.Id, p.Second)))
             .ToDictionary(p => p.Id, p => p.Second);
-        var network = new Circuit.Conduction.Network(evidence.Netlist, evidence.Behaviour.Space, only);
+        var network = new Circuit.Conduction.Network(evidence.Netlist, evidence.Behaviour.Space, only: only);
         var runs = table.And(evidence.Settled, network.Runs(load.Name));
         var enough = table.UpwardClosure(table.Exists(runs, table.Cube(evidence.Behaviour.Space.Levels)));
         var levels = controllers.Select(KeptLevel).ToArray();

@@ -23,30 +23,30 @@ public class ExitTests
         Exit expected
     ) =>
         CheckCommand
-            .ExitOf(Samples.Report with { Findings = [Samples.Short with { Severity = found }] }, failOn)
+            .ExitOf(Specimens.Report with { Findings = [Specimens.Short with { Severity = found }] }, failOn)
             .Should()
             .Be(expected);
 
     [Fact]
     public void Waived_findings_do_not_count() =>
         CheckCommand
-            .ExitOf(Samples.Report with { Findings = [Samples.Waived] }, Severity.Note)
+            .ExitOf(Specimens.Report with { Findings = [Specimens.Waived] }, Severity.Note)
             .Should()
             .Be(Exit.Clean);
 
     [Fact]
     public void What_could_not_be_read_is_2() =>
         CheckCommand
-            .ExitOf(Samples.Report with { Readable = false }, Severity.Danger)
+            .ExitOf(Specimens.Report with { Readable = false, Complete = false }, Severity.Danger)
             .Should()
             .Be(Exit.Unusable);
 
     [Fact]
     public void What_is_not_complete_is_3_whatever_was_found()
     {
-        CheckCommand.ExitOf(Samples.Bounded, Severity.Danger).Should().Be(Exit.Unfinished);
+        CheckCommand.ExitOf(Specimens.Bounded, Severity.Danger).Should().Be(Exit.Unfinished);
         CheckCommand
-            .ExitOf(Samples.Bounded with { Findings = [Samples.Short] }, Severity.Note)
+            .ExitOf(Specimens.Bounded with { Findings = [Specimens.Short] }, Severity.Note)
             .Should()
             .Be(Exit.Unfinished);
     }
@@ -54,12 +54,12 @@ public class ExitTests
     [Fact]
     public void A_script_goes_on_only_when_a_set_isolates()
     {
-        var sets = Samples.Isolate with { Have = null };
+        var sets = Specimens.Isolate with { Have = null };
         IsolateCommand.ExitOf(sets).Should().Be(Exit.Clean);
         IsolateCommand.ExitOf(sets with { Count = 0, Sets = [] }).Should().Be(Exit.Findings);
-        IsolateCommand.ExitOf(Samples.Isolate).Should().Be(Exit.Findings);
-        var open = Samples.Isolate.Have! with { Enough = Verdict.Open };
-        IsolateCommand.ExitOf(Samples.Isolate with { Have = open }).Should().Be(Exit.Unfinished);
+        IsolateCommand.ExitOf(Specimens.Isolate).Should().Be(Exit.Findings);
+        var open = Specimens.Isolate.Have! with { Enough = Verdict.Open };
+        IsolateCommand.ExitOf(Specimens.Isolate with { Have = open }).Should().Be(Exit.Unfinished);
         IsolateCommand.ExitOf(sets with { Complete = false }).Should().Be(Exit.Unfinished);
     }
 }

@@ -28,7 +28,7 @@ public class AnySpanTests
                 var source = new SourceText("a b#%.panel", text);
                 var start = Math.Min(Math.Min(a, b), text.Length);
                 var span = new Span(source, start, Math.Clamp(Math.Max(a, b), start, text.Length));
-                return Samples.Short with
+                return Specimens.Short with
                 {
                     Message = words,
                     Location = span,
@@ -56,9 +56,9 @@ public class AnySpanTests
         AnyFinding.Sample(
             finding =>
             {
-                var report = Samples.Report with { Source = finding.Location.Source, Findings = [finding] };
+                var report = Specimens.Report with { Source = finding.Location.Source, Findings = [finding] };
                 Schemas.ShouldFit(CheckJson.Of(report), "check.schema.json");
-                Schemas.ShouldFit(SarifLog.Of([report], [Samples.Card], "0.1.0"), "sarif-2.1.0.json");
+                Schemas.ShouldFit(SarifLog.Of([report], [Specimens.Card], "0.1.0"), "sarif-2.1.0.json");
             },
             iter: 30
         );

@@ -12,12 +12,12 @@ public class JsonTests
     [Fact]
     public void Reports_fit_their_schema()
     {
-        Schemas.ShouldFit(CheckJson.Of(Samples.Report), "check.schema.json");
-        Schemas.ShouldFit(CheckJson.Of(Samples.Bounded), "check.schema.json");
-        Schemas.ShouldFit(CheckJson.Of([Samples.Report, Samples.Bounded]), "check.schema.json");
+        Schemas.ShouldFit(CheckJson.Of(Specimens.Report), "check.schema.json");
+        Schemas.ShouldFit(CheckJson.Of(Specimens.Bounded), "check.schema.json");
+        Schemas.ShouldFit(CheckJson.Of([Specimens.Report, Specimens.Bounded]), "check.schema.json");
         Schemas.ShouldFit(CheckJson.Of(Array.Empty<CheckReport>()), "check.schema.json");
         Schemas.ShouldFit(
-            CheckJson.Of(Samples.Report with { States = null, Readable = false }),
+            CheckJson.Of(Specimens.Report with { States = null, Readable = false }),
             "check.schema.json"
         );
     }
@@ -25,21 +25,21 @@ public class JsonTests
     [Fact]
     public void Answers_fit_their_schemas()
     {
-        Schemas.ShouldFit(LiveJson.Of(Samples.Live), "live.schema.json");
-        Schemas.ShouldFit(WhyJson.Of(Samples.Why), "why.schema.json");
+        Schemas.ShouldFit(LiveJson.Of(Specimens.Live), "live.schema.json");
+        Schemas.ShouldFit(WhyJson.Of(Specimens.Why), "why.schema.json");
         Schemas.ShouldFit(
-            WhyJson.Of(Samples.Why with { CanBeLive = Verdict.No, Reach = null, Proof = "It is proved." }),
+            WhyJson.Of(Specimens.Why with { CanBeLive = Verdict.No, Reach = null, Proof = "It is proved." }),
             "why.schema.json"
         );
-        Schemas.ShouldFit(IsolateJson.Of(Samples.Isolate), "isolate.schema.json");
+        Schemas.ShouldFit(IsolateJson.Of(Specimens.Isolate), "isolate.schema.json");
         Schemas.ShouldFit(
             IsolateJson.Of(
-                Samples.Isolate with
+                Specimens.Isolate with
                 {
                     Count = 0,
                     Sets = [],
                     Have = null,
-                    Stays = Samples.Backfed,
+                    Stays = Specimens.Backfed,
                 }
             ),
             "isolate.schema.json"
@@ -52,7 +52,7 @@ public class JsonTests
     [InlineData("notChecked")]
     public void A_report_without_a_key_does_not_fit(string key)
     {
-        var report = JsonNode.Parse(CheckJson.Of(Samples.Report))!.AsObject();
+        var report = JsonNode.Parse(CheckJson.Of(Specimens.Report))!.AsObject();
         report.Remove(key);
         Schemas.Fits(report, "check.schema.json").Should().BeFalse();
     }
@@ -60,7 +60,7 @@ public class JsonTests
     [Fact]
     public void A_report_says_all_that_it_knows()
     {
-        var report = JsonNode.Parse(CheckJson.Of(Samples.Report))!;
+        var report = JsonNode.Parse(CheckJson.Of(Specimens.Report))!;
         report["schema"]!.GetValue<int>().Should().Be(1);
         report["states"]!.ToJsonString().Should().Be("1000000000000000000000007");
         var finding = report["findings"]![0]!;
@@ -79,12 +79,12 @@ public class JsonTests
 
     [Fact]
     public void An_isolation_count_keeps_its_digits() =>
-        JsonNode.Parse(IsolateJson.Of(Samples.Isolate))!["count"]!.ToJsonString().Should().Be("592912");
+        JsonNode.Parse(IsolateJson.Of(Specimens.Isolate))!["count"]!.ToJsonString().Should().Be("592912");
 
     [Fact]
     public void Points_of_a_live_answer_are_keyed_by_name()
     {
-        var points = JsonNode.Parse(LiveJson.Of(Samples.Live))!["points"]!;
+        var points = JsonNode.Parse(LiveJson.Of(Specimens.Live))!["points"]!;
         points["T1:H1"]!["reach"]!.GetValue<string>().Should().Be("backfeed");
         points["T1:H1"]!["from"]![0]!.GetValue<string>().Should().Be("UPS");
         points["M1:U"]!["reach"]!.GetValue<string>().Should().Be("dead");
@@ -93,7 +93,7 @@ public class JsonTests
     [Fact]
     public void Lines_end_in_line_feeds_alone()
     {
-        var text = CheckJson.Of(Samples.Report);
+        var text = CheckJson.Of(Specimens.Report);
         text.Should().NotContain("\r").And.EndWith("}\n");
     }
 }

@@ -10,8 +10,8 @@ namespace Coldpath.Tests.Sheets;
 public class SarifTests
 {
     private static readonly string Text = SarifLog.Of(
-        [Samples.Report, Samples.Bounded],
-        [Samples.Card, Samples.Card with { Code = "S040", Name = "coil-voltage-mismatch" }],
+        [Specimens.Report, Specimens.Bounded],
+        [Specimens.Card, Specimens.Card with { Code = "S040", Name = "coil-voltage-mismatch" }],
         "0.1.0"
     );
 
@@ -83,8 +83,10 @@ public class SarifTests
     [Fact]
     public void Every_severity_has_a_level_of_the_standard()
     {
-        var findings = Enum.GetValues<Severity>().Select(s => Samples.Short with { Severity = s }).ToArray();
-        var log = SarifLog.Of([Samples.Report with { Findings = findings }], [Samples.Card], "0.1.0");
+        var findings = Enum.GetValues<Severity>()
+            .Select(s => Specimens.Short with { Severity = s })
+            .ToArray();
+        var log = SarifLog.Of([Specimens.Report with { Findings = findings }], [Specimens.Card], "0.1.0");
         Schemas.ShouldFit(log, "sarif-2.1.0.json");
         JsonNode.Parse(log)!["runs"]![0]!["results"]!
             .AsArray()

@@ -11,7 +11,7 @@ public class TextTests
     [Fact]
     public void A_report_reads_from_message_to_help_and_ends_with_the_summary() =>
         CheckText
-            .Of(Samples.Report)
+            .Of(Specimens.Report)
             .ToString()
             .Should()
             .Be(
@@ -51,7 +51,7 @@ public class TextTests
     [Fact]
     public void A_bounded_search_never_reads_as_complete()
     {
-        var text = CheckText.Of(Samples.Bounded).ToString();
+        var text = CheckText.Of(Specimens.Bounded).ToString();
         text.Should().Contain("NOT COMPLETE").And.Contain("stopped after 4,096 states");
         text.Should().NotContain("all that the panel can reach");
     }
@@ -59,7 +59,7 @@ public class TextTests
     [Fact]
     public void A_total_counts_open_findings_and_incomplete_panels() =>
         CheckText
-            .Total([Samples.Report, Samples.Bounded])
+            .Total([Specimens.Report, Specimens.Bounded])
             .ToString()
             .Should()
             .Be("2 panels: 1 danger (1 waived); 1 not complete\n");
@@ -67,21 +67,21 @@ public class TextTests
     [Fact]
     public void A_live_answer_speaks_the_panels_rule_set()
     {
-        var american = LiveText.Of(Samples.Live).ToString();
+        var american = LiveText.Of(Specimens.Live).ToString();
         american.Should().Contain("ENERGIZED").And.Contain("de-energized in this state");
-        var european = LiveText.Of(Samples.Live with { Rules = "IEC" }).ToString();
+        var european = LiveText.Of(Specimens.Live with { Rules = "IEC" }).ToString();
         european.Should().Contain("LIVE").And.Contain("dead in this state").And.NotContain("nergized");
     }
 
     [Fact]
     public void A_point_that_is_not_decided_is_never_among_the_dead()
     {
-        var answer = Samples.Live with
+        var answer = Specimens.Live with
         {
             Rules = "IEC",
             Complete = false,
             Incomplete = ["K7 may pull in at 60 V"],
-            Points = [Samples.Dead with { Reach = Reach.Unknown }],
+            Points = [Specimens.Dead with { Reach = Reach.Unknown }],
         };
         var text = LiveText.Of(answer).ToString();
         text.Should()
@@ -93,14 +93,14 @@ public class TextTests
     [Fact]
     public void An_undecided_question_is_not_answered_with_no()
     {
-        var text = WhyText.Of(Samples.Why with { CanBeLive = Verdict.Open, Reach = null }).ToString();
+        var text = WhyText.Of(Specimens.Why with { CanBeLive = Verdict.Open, Reach = null }).ToString();
         text.Should().Contain("not decided").And.NotContain("nothing can");
     }
 
     [Fact]
     public void An_isolation_answer_lists_sets_verdict_and_what_stays()
     {
-        var text = IsolateText.Of(Samples.Isolate).ToString();
+        var text = IsolateText.Of(Specimens.Isolate).ToString();
         text.Should().Contain("592,912 minimal sets; the best 2:");
         text.Should().Contain("NOT lockable, no visible break: rely on the test, second rank");
         text.Should().Contain("with Q3: NOT enough").And.Contain("when K3 welded");
@@ -110,7 +110,7 @@ public class TextTests
 
     [Fact]
     public void A_live_answer_gives_the_positions() =>
-        LiveText.Of(Samples.Live).ToString().Should().Contain("settled: steady\n  Q1 closed, S1 HAND\n");
+        LiveText.Of(Specimens.Live).ToString().Should().Contain("settled: steady\n  Q1 closed, S1 HAND\n");
 
     [Fact]
     public void Long_lists_are_broken_into_lines()
@@ -128,9 +128,9 @@ public class TextTests
         foreach (
             var page in new[]
             {
-                LiveText.Of(Samples.Live),
-                WhyText.Of(Samples.Why),
-                IsolateText.Of(Samples.Isolate),
+                LiveText.Of(Specimens.Live),
+                WhyText.Of(Specimens.Why),
+                IsolateText.Of(Specimens.Isolate),
             }
         )
             page.ToString().Should().EndWith("The description may not match the panel.\n");
@@ -139,14 +139,14 @@ public class TextTests
     [Fact]
     public void No_target_without_a_set_is_called_isolated()
     {
-        var answer = Samples.Isolate with { Count = 0, Sets = [], Stays = Samples.Backfed, Have = null };
+        var answer = Specimens.Isolate with { Count = 0, Sets = [], Stays = Specimens.Backfed, Have = null };
         IsolateText.Of(answer).ToString().Should().Contain("no set of disconnects makes it de-energized");
     }
 
     [Fact]
     public void Text_from_a_description_cannot_draw_on_the_terminal()
     {
-        var finding = Samples.Short with { Message = "tag \u001b[31mX\u202e\r is unknown" };
+        var finding = Specimens.Short with { Message = "tag \u001b[31mX\u202e\r is unknown" };
         var page = new Page();
         FindingText.Write(page, finding);
         page.ToString()
@@ -167,7 +167,7 @@ public class TextTests
         var page = new Page();
         FindingText.Write(
             page,
-            Samples.Short with
+            Specimens.Short with
             {
                 Location = new Span(source, start, start + marked.Length),
                 Related = [],
@@ -181,9 +181,9 @@ public class TextTests
     [Fact]
     public void A_span_over_several_lines_is_marked_on_its_first()
     {
-        var span = Samples.At("K2 and K3").Through(Samples.At("M1["));
+        var span = Specimens.At("K2 and K3").Through(Specimens.At("M1["));
         var page = new Page();
-        FindingText.Write(page, Samples.Short with { Location = span, Related = [] });
+        FindingText.Write(page, Specimens.Short with { Location = span, Related = [] });
         page.ToString().Should().Contain("^^^ to line 6");
     }
 
@@ -194,7 +194,7 @@ public class TextTests
         var page = new Page();
         FindingText.Write(
             page,
-            Samples.Short with
+            Specimens.Short with
             {
                 Location = new Span(source, 100_000, 100_002),
                 Related = [],

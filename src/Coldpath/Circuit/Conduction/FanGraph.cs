@@ -7,32 +7,32 @@ namespace Coldpath.Circuit.Conduction;
 /// by Menger's theorem, whether whatever other node is taken out, the hub still reaches one of the ends.
 /// </summary>
 /// <remarks>
-/// Before nodes are taken out one by one the graph is made small without changing the answer. Only the block that
-/// holds the hub and the pair counts, since both lie on one simple cycle. A node with three neighbours or fewer that
-/// is neither an end nor next to the hub is eliminated: no two separate ways can both use it, and one that uses it
-/// twice has a shorter one that does so once. With four neighbours that is no longer so.
+/// Only the block that holds the hub and the pair counts, since both lie on one simple cycle; it is made small before
+/// nodes are taken out, see <see cref="FanCore"/>.
 /// </remarks>
 internal sealed class FanGraph
 {
-    private const int MostNeighbours = 3;
-
     private readonly DiagramTable table;
     private readonly GuardedGraph graph;
-    private readonly (int A, int B)[] pairs;
+    private readonly (int A, int B)[] named;
     private readonly (int A, int B)[] edges;
+    private readonly Dictionary<(int A, int B), int> edgeOf = [];
     private readonly Blocks blocks;
-    private readonly Dictionary<(int Hub, int Block), FanCore> cores = [];
+    private readonly Dictionary<(int Hub, int Block), FanCore> whole = [];
+    private readonly Dictionary<(int Hub, int Block), FanCore> reduced = [];
     private readonly Dictionary<(int Hub, (int A, int B)), Diagram> known = [];
 
     /// <param name="table">Where the conditions live.</param>
     /// <param name="graph">Hubs included; its links go both ways.</param>
-    /// <param name="pairs">Pairs to prepare for together; others may be asked for all the same.</param>
-    public FanGraph(DiagramTable table, GuardedGraph graph, IEnumerable<(int A, int B)> pairs)
+    /// <param name="named">Pairs to prepare for together; others may be asked for all the same.</param>
+    public FanGraph(DiagramTable table, GuardedGraph graph, IEnumerable<(int A, int B)> named)
     {
         this.table = table;
         this.graph = graph;
-        this.pairs = [.. pairs.Where(p => p.A != p.B).Distinct()];
-        edges = [.. this.pairs.Concat(GraphEdges())];
+        this.named = [.. named.Where(p => p.A != p.B).Select(InOrder).Distinct()];
+        edges = [.. this.named.Union(GraphEdges())];
+        for (var edge = 0; edge < edges.Length; edge++)
+            edgeOf.Add(edges[edge], edge);
         blocks = new(graph.Nodes, edges);
     }
 
@@ -41,6 +41,7 @@ internal sealed class FanGraph
     {
         if (pair.A == pair.B)
             return Diagram.False;
+        pair = InOrder(pair);
         if (!known.TryGetValue((hub, pair), out var holds))
         {
             holds = Find(hub, pair);
@@ -49,18 +50,24 @@ internal sealed class FanGraph
         return holds;
     }
 
+    private static (int A, int B) InOrder((int A, int B) pair) => pair.A < pair.B ? pair : (pair.B, pair.A);
+
     private Diagram Find(int hub, (int A, int B) pair)
     {
-        var index = Array.IndexOf(pairs, pair);
-        if (index < 0)
+        if (!edgeOf.TryGetValue(pair, out var edge))
             return new FanGraph(table, graph, [pair]).Find(hub, pair);
-        var block = blocks.OfEdge[index];
-        if (!cores.TryGetValue((hub, block), out var core))
+        var at = (hub, blocks.OfEdge[edge]);
+        if (!whole.TryGetValue(at, out var core))
+            whole.Add(at, core = CoreOf(at));
+        if (!core.Has(hub))
+            return Diagram.False;
+        if (edge < named.Length)
         {
-            core = CoreOf(hub, block);
-            cores.Add((hub, block), core);
+            if (!reduced.TryGetValue(at, out var prepared))
+                reduced.Add(at, prepared = core.Reduced(named.Where((_, i) => blocks.OfEdge[i] == at.Item2)));
+            core = prepared;
         }
-        return core.Has(hub) ? core.Reduced([pair], MostNeighbours).Holds(pair) : Diagram.False;
+        return core.Reduced([pair]).Holds(pair);
     }
 
     private IEnumerable<(int A, int B)> GraphEdges() =>
@@ -69,15 +76,15 @@ internal sealed class FanGraph
         where node < link.Key
         select (node, link.Key);
 
-    private FanCore CoreOf(int hub, int block)
+    private FanCore CoreOf((int Hub, int Block) at)
     {
-        var core = new FanCore(table, hub);
-        for (var edge = pairs.Length; edge < edges.Length; edge++)
-            if (blocks.OfEdge[edge] == block)
+        var core = new FanCore(table, at.Hub);
+        for (var edge = 0; edge < edges.Length; edge++)
+            if (blocks.OfEdge[edge] == at.Block)
             {
                 var (a, b) = edges[edge];
                 core.Add(a, b, graph.Condition(a, b));
             }
-        return core.Reduced(pairs.Where((_, i) => blocks.OfEdge[i] == block), MostNeighbours);
+        return core;
     }
 }

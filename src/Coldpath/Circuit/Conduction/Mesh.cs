@@ -21,10 +21,12 @@ internal sealed class Mesh
     /// <param name="netlist">Whose nets and elements these are.</param>
     /// <param name="states">Its variables.</param>
     /// <param name="only">For some elements, a further condition for conducting and leaking.</param>
-    public Mesh(Netlist netlist, StateSpace states, IReadOnlyDictionary<string, Diagram> only)
+    /// <param name="within">The assignments that matter; what is said of others is void.</param>
+    public Mesh(Netlist netlist, StateSpace states, IReadOnlyDictionary<string, Diagram> only, Diagram within)
     {
         Netlist = netlist;
         States = states;
+        Within = within;
         foreach (var net in netlist.Nets)
             nets.Add(net, nets.Count);
         Links = [.. netlist.Elements.Select(e => LinkOf(e, only))];
@@ -54,6 +56,9 @@ internal sealed class Mesh
 
     public int Earth => Net(Netlist.Earth);
 
+    /// <summary>The assignments that matter.</summary>
+    public Diagram Within { get; }
+
     public bool HasDiodes { get; }
 
     /// <summary>Joined by closed conductors alone.</summary>
@@ -61,6 +66,9 @@ internal sealed class Mesh
 
     /// <summary>Joined solidly, faults left out.</summary>
     public Elimination Sound => sound.Value;
+
+    /// <summary>The guard as far as it matters: fewer variables, or nothing where the assignment is void.</summary>
+    public Diagram Guard(Expression guard) => Table.Within(States.Guard(guard), Within);
 
     public int Net(string name) =>
         nets.TryGetValue(name, out var net)
@@ -173,10 +181,10 @@ internal sealed class Mesh
     private Link LinkOf(Element element, IReadOnlyDictionary<string, Diagram> only)
     {
         var kept = only.GetValueOrDefault(element.Id, Diagram.True);
-        var closed = States.Guard(element.Closed);
+        var closed = Guard(element.Closed);
         var leaks =
-            element.Leaks is { } guard ? States.Guard(guard)
-            : element.Type == ElementType.Semiconductor ? !closed
+            element.Leaks is { } guard ? Guard(guard)
+            : element.Type == ElementType.Semiconductor ? Guard(Expression.Negate(element.Closed))
             : Diagram.False;
         return new(element, Net(element.A), Net(element.B), Table.And(closed, kept), Table.And(leaks, kept));
     }

@@ -21,7 +21,7 @@ internal sealed class Sources
         for (var i = 0; i < supplies.Length; i++)
         {
             indexes.Add(supplies[i].Name, i);
-            var on = mesh.States.Guard(supplies[i].Present);
+            var on = mesh.Guard(supplies[i].Present);
             if (i >= primary)
                 on = mesh.Table.And(on, active[i - primary]);
             bySupply[i] = [.. supplies[i].Conductors.Select(c => SourceOf(supplies[i], i, c, on))];
@@ -35,7 +35,7 @@ internal sealed class Sources
                 index,
                 conductor,
                 mesh.Net(conductor.Net),
-                mesh.Table.And(on, mesh.States.Guard(conductor.Present))
+                mesh.Table.And(on, mesh.Guard(conductor.Present))
             );
     }
 

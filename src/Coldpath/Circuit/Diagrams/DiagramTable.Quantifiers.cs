@@ -32,6 +32,24 @@ public sealed partial class DiagramTable
     /// <summary>f with the cube's variables fixed as its literals say.</summary>
     public Diagram Restrict(Diagram f, Diagram cube) => new(Restrict(f.Edge, cube.Edge));
 
+    /// <summary>
+    /// A function that equals f on the assignments of <paramref name="care"/>: without the variables that a cube
+    /// fixes, or false outside what is no cube.
+    /// </summary>
+    public Diagram Within(Diagram f, Diagram care) => IsCube(care) ? Restrict(f, care) : And(f, care);
+
+    /// <summary>A conjunction of literals, the empty one (true) included.</summary>
+    public bool IsCube(Diagram f)
+    {
+        while (!f.IsConstant)
+        {
+            if (!Low(f).IsFalse && !High(f).IsFalse)
+                return false;
+            f = Low(f).IsFalse ? High(f) : Low(f);
+        }
+        return f.IsTrue;
+    }
+
     /// <summary>f with g in place of the variable at the level.</summary>
     public Diagram Substitute(Diagram f, int level, Diagram g) =>
         IfThenElse(g, Restrict(f, level, true), Restrict(f, level, false));

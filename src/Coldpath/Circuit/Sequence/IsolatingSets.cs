@@ -1,15 +1,12 @@
 using System.Numerics;
-using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
-using Coldpath.Circuit.States;
-using Coldpath.Wiring;
 
 namespace Coldpath.Circuit.Sequence;
 
 /// <summary>
-/// Which isolators, taken out, make targets dead whatever else is the case. Each isolator has a switch of its own
-/// ("taken out") in a copy of the panel; all other variables are quantified away, so that the family of sets is a
-/// diagram over the switches and may hold any number of them.
+/// Which isolators, taken out, and which stores, discharged or blocked, make targets dead whatever else is the case.
+/// Each such act has a switch of its own in a copy of the panel; all other variables are quantified away, so that the
+/// family of sets is a diagram over the switches and may hold any number of them.
 /// </summary>
 /// <remarks>
 /// A set counts only if it stays enough when further isolators are taken out too: other people may be working. Where
@@ -37,20 +34,16 @@ public sealed class IsolatingSets
 
     private DiagramTable Table => isolators.Table;
 
-    /// <summary>The minimal sets, cheapest first; each as tags in declared order.</summary>
-    /// <param name="cost">Of one isolator, not negative.</param>
-    public IEnumerable<IReadOnlyList<string>> Cheapest(Func<NetlistDevice, long> cost) =>
+    /// <summary>The minimal sets, cheapest first; each in declared order.</summary>
+    /// <param name="cost">Of one act, not negative.</param>
+    public IEnumerable<IReadOnlyList<IsolationAct>> Cheapest(Func<IsolationAct, long> cost) =>
         Table
-            .Sets(minimal, isolators.Levels, level => cost(isolators.AtLevel(level)))
-            .Select(set => isolators.Tags(set));
+            .Sets(minimal, isolators.Levels, level => cost(isolators.At(level)))
+            .Select(set => isolators.At(set));
 
-    /// <summary>Taken out, these make the targets dead, whatever else is taken out or operated.</summary>
-    public bool AreEnough(IEnumerable<string> taken) => Table.Meet(enough, isolators.Only(taken));
+    /// <summary>Done, these make the targets dead, whatever else is taken out or operated.</summary>
+    public bool AreEnough(IEnumerable<string> done) => Table.Meet(enough, isolators.Exactly(done));
 
-    /// <summary>How a target stays live with these taken out; null when they are enough.</summary>
-    public Survival? Survival(IEnumerable<string> taken)
-    {
-        var survivals = Table.AllOf(live, isolators.Free, isolators.AtLeast(taken));
-        return isolators.FirstSurvival(survivals);
-    }
+    /// <summary>How a target stays live with these done; null when they are enough.</summary>
+    public Survival? Survival(IEnumerable<string> done) => isolators.Survival(live, done);
 }

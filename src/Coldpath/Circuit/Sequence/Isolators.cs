@@ -5,75 +5,59 @@ using Coldpath.Wiring;
 
 namespace Coldpath.Circuit.Sequence;
 
-/// <summary>How something stays live.</summary>
-/// <param name="State">An assignment of the panel's own variables.</param>
-/// <param name="TakenOut">The isolators taken out, those that were given and others.</param>
-public sealed record Survival(State State, IReadOnlyList<string> TakenOut);
-
 /// <summary>
-/// A copy of a panel in which each isolating device has a switch that takes its poles out, and one further variable
-/// says which conductor, if any, is broken. Serves all targets of the panel.
+/// What can be done at a panel to make parts of it dead, for all targets: a copy in which each isolating device has a
+/// switch that takes its poles out and each stored source one that takes its charge.
 /// </summary>
 public sealed class Isolators
 {
-    private const string None = "none";
-    private const string Broken = "broken conductor";
-
     private readonly Netlist netlist;
-    private readonly NetlistDevice[] devices;
-    private readonly string[] conductors;
-    private readonly StateSpace space;
-    private readonly Network network;
+    private readonly IsolationAct[] acts;
     private readonly int[] levels;
+    private readonly SwitchedPanel panel;
+    private readonly Lazy<SwitchedPanel> breaking;
 
     public Isolators(Netlist netlist, DiagramTable table)
     {
         this.netlist = netlist;
-        devices = [.. netlist.Devices.Where(d => d.Isolates is { Elements.Count: > 0 })];
-        conductors = [.. netlist.Elements.Where(e => e.Type == ElementType.Conductor).Select(e => e.Id)];
-        var switched = Switched();
-        space = new StateSpace(switched, table);
-        network = new Network(switched, space);
-        levels = [.. devices.Select(d => space.LevelsOf(space.IndexOf(Switch(d)))[0])];
-        Whole = space.Is(Broken, None);
-        Free = Table.And(Freedom.Of(space), Whole);
+        acts = [.. ActsOf(netlist)];
+        panel = new(netlist, acts, table, breaking: false);
+        breaking = new(() => new(netlist, acts, table, breaking: true));
+        levels = [.. acts.Select(panel.LevelOf)];
     }
 
-    /// <summary>The isolating devices, in declared order.</summary>
-    public IReadOnlyList<NetlistDevice> Devices => devices;
+    /// <summary>Isolating devices, then stored sources, in declared order.</summary>
+    public IReadOnlyList<IsolationAct> Acts => acts;
 
-    internal DiagramTable Table => space.Table;
+    internal DiagramTable Table => panel.Space.Table;
 
     /// <summary>The switches' levels.</summary>
     internal IReadOnlyCollection<int> Levels => levels;
 
-    /// <summary>What may be, with every conductor whole.</summary>
-    internal Diagram Free { get; }
-
-    private Diagram Whole { get; }
-
-    /// <summary>The net can be live with these and perhaps further isolators taken out.</summary>
-    public Survival? StaysLive(string net, IEnumerable<string> taken) =>
-        FirstSurvival(Table.AllOf(Live(net), Free, AtLeast(taken)));
+    /// <summary>How the net can be live with these acts done and perhaps further ones; null when it cannot.</summary>
+    public Survival? StaysLive(string net, IEnumerable<string> done) => Survival(Live(net), done);
 
     /// <summary>
-    /// The conductors that the nets are dead only by: with exactly these isolators taken out and the one conductor
-    /// broken, something is live that is dead while it is whole.
+    /// The conductors that the nets are dead only by: with these acts done, and perhaps further ones, the breaking of
+    /// the one conductor makes something live. Asked of nets that are dead while all is whole.
     /// </summary>
-    public IReadOnlyList<string> OnlyWhileWhole(IEnumerable<string> nets, IEnumerable<string> taken)
+    public IReadOnlyList<string> OnlyWhileWhole(IEnumerable<string> nets, IEnumerable<string> done)
     {
-        var live = Table.AllOf(Table.AnyOf(nets.Select(Live)), Freedom.Of(space), AtLeast(taken));
-        return [.. conductors.Where(c => Table.Meet(live, space.Is(Broken, c)))];
+        var (with, table) = (breaking.Value, Table);
+        var live = table.AnyOf(nets.Select(with.Network.Live));
+        var survivals = table.AllOf([live, Freedom.Of(with.Space), .. Named(done).Select(with.IsDone)]);
+        return [.. SwitchedPanel.Conductors(netlist).Where(c => table.Meet(survivals, with.IsBroken(c)))];
     }
 
-    internal Diagram Live(string net) => network.Live(net);
+    internal Diagram Live(string net) => panel.Network.Live(net);
 
-    /// <summary>The sets of switches for which the condition can hold.</summary>
-    internal Diagram Possible(Diagram condition)
-    {
-        var hidden = Enumerable.Range(0, space.Variables.Count).Where(v => !IsSwitch(v));
-        return Table.AndExists(condition, Free, space.Bits(hidden));
-    }
+    /// <summary>The sets of acts after which the condition can still hold.</summary>
+    internal Diagram Possible(Diagram condition) =>
+        Table.AndExists(
+            condition,
+            Freedom.Of(panel.Space),
+            panel.Space.Bits(Enumerable.Range(0, netlist.Variables.Count))
+        );
 
     /// <summary>The family with all subsets of its sets.</summary>
     internal Diagram WithFewer(Diagram family)
@@ -86,74 +70,43 @@ public sealed class Isolators
         return family;
     }
 
-    internal Diagram Only(IEnumerable<string> taken)
+    internal Diagram Exactly(IEnumerable<string> done)
     {
-        var tags = taken.ToHashSet();
-        return Table.Cube(
-            devices.Zip(levels, (d, level) => KeyValuePair.Create(level, tags.Contains(d.Tag)))
-        );
+        var chosen = Named(done).ToHashSet();
+        return Table.Cube(acts.Zip(levels, (act, level) => KeyValuePair.Create(level, chosen.Contains(act))));
     }
 
-    internal Diagram AtLeast(IEnumerable<string> taken) =>
-        Table.AllOf(taken.Select(tag => space.Is(Switch(Device(tag)), "yes")));
-
-    internal NetlistDevice AtLevel(int level) => devices[Array.IndexOf(levels, level)];
-
-    internal IReadOnlyList<string> Tags(IEnumerable<int> set)
+    internal IReadOnlyList<IsolationAct> At(IEnumerable<int> set)
     {
         var chosen = set.ToHashSet();
-        return [.. devices.Where((_, i) => chosen.Contains(levels[i])).Select(d => d.Tag)];
+        return [.. acts.Where((_, i) => chosen.Contains(levels[i]))];
     }
 
-    internal Survival? FirstSurvival(Diagram survivals)
+    internal IsolationAct At(int level) => acts[Array.IndexOf(levels, level)];
+
+    internal Survival? Survival(Diagram live, IEnumerable<string> done)
     {
-        if (space.First(survivals) is not { } state)
+        var survivals = Table.AllOf([live, Freedom.Of(panel.Space), .. Named(done).Select(panel.IsDone)]);
+        if (panel.Space.First(survivals) is not { } state)
             return null;
-        var out_ = devices.Where(d => space.Holds(space.Is(Switch(d), "yes"), state)).Select(d => d.Tag);
-        return new(new State(state.Values.Take(netlist.Variables.Count)), [.. out_]);
+        var all = acts.Where(a => panel.Space.Holds(panel.IsDone(a), state)).Select(a => a.Name);
+        return new(new State(state.Values.Take(netlist.Variables.Count)), [.. all]);
     }
 
-    private bool IsSwitch(int variable) =>
-        variable >= netlist.Variables.Count && space.Variables[variable].Name != Broken;
+    private IEnumerable<IsolationAct> Named(IEnumerable<string> names) =>
+        names.Select(name =>
+            acts.FirstOrDefault(a => a.Name == name)
+            ?? throw new ArgumentException($"{name} is no isolating device", nameof(names))
+        );
 
-    private NetlistDevice Device(string tag) =>
-        devices.FirstOrDefault(d => d.Tag == tag)
-        ?? throw new ArgumentException($"{tag} is no isolating device", nameof(tag));
-
-    private Netlist Switched()
+    private static IEnumerable<IsolationAct> ActsOf(Netlist netlist)
     {
-        var takenOutBy = devices
-            .SelectMany(d => d.Isolates!.Elements.Select(e => (Element: e, Device: d)))
-            .ToLookup(p => p.Element, p => p.Device);
-        return netlist with
-        {
-            Variables =
-            [
-                .. netlist.Variables,
-                .. devices.Select(d => Choice(Switch(d), d.Tag, ["no", "yes"])),
-                Choice(Broken, "", [None, .. conductors]),
-            ],
-            Elements = [.. netlist.Elements.Select(e => WithSwitches(e, takenOutBy[e.Id]))],
-        };
+        var supplies = netlist.Supplies.Concat(netlist.Converters.Select(c => c.Output));
+        return netlist
+            .Devices.Where(d => d.Isolates is { Elements.Count: > 0 })
+            .Select(d => new IsolationAct(d.Tag, d, null))
+            .Concat(
+                supplies.Where(s => s.Store is not null).Select(s => new IsolationAct(s.Name, null, s.Store))
+            );
     }
-
-    private static Element WithSwitches(Element element, IEnumerable<NetlistDevice> takenOutBy)
-    {
-        var inPlace = takenOutBy.Select(d => (Expression)new VariableIs(Switch(d), "no")).ToList();
-        if (element.Type == ElementType.Conductor)
-            inPlace.Add(new Not(new VariableIs(Broken, element.Id)));
-        return element with { Closed = Expression.AllOf([element.Closed, .. inPlace]) };
-    }
-
-    private static Variable Choice(string name, string device, IReadOnlyList<string> values) =>
-        new()
-        {
-            Name = name,
-            Device = device,
-            Kind = VariableKind.Position,
-            Values = values,
-            Rest = values[0],
-        };
-
-    private static string Switch(NetlistDevice device) => $"{device.Tag} taken out";
 }

@@ -5,9 +5,15 @@ using Coldpath.Wiring;
 namespace Coldpath.Circuit.Sequence;
 
 /// <summary>Answers what may be asked of a panel's behaviour; a search cut short answers "bounded".</summary>
-public sealed class Questions(Behaviour behaviour)
+/// <param name="behaviour">What the panel can do.</param>
+/// <param name="whole">
+/// The panel with its failures, for questions in which they are free, when the behaviour leaves them out; null when it
+/// does not.
+/// </param>
+public sealed class Questions(Behaviour behaviour, Network? whole = null)
 {
     private readonly Netlist netlist = behaviour.Netlist;
+    private readonly Network whole = whole ?? behaviour.Network;
 
     private DiagramTable Table => behaviour.Table;
 
@@ -49,25 +55,23 @@ public sealed class Questions(Behaviour behaviour)
 
     /// <summary>
     /// In every assignment that satisfies the condition, reachable or not, every terminal of the load or device is
-    /// dead; failures of coils, wiring and controls left out.
+    /// dead; failures of coils, wiring and controls left out but for those that the condition names.
     /// </summary>
     public Verdict Dead(string of, Expression condition) =>
         Bounded(() =>
         {
             var nets = Terminals.Of(netlist, of);
-            var assignments = Table.And(Freedom.Of(behaviour.Space), behaviour.Of(condition));
+            var (space, table) = (whole.States, whole.States.Table);
+            var freedom = Freedom.Of(space, Freedom.NamedIn(condition));
+            var assignments = table.And(freedom, whole.Of(condition));
             foreach (var net in nets)
-                if (behaviour.Space.First(Table.And(assignments, behaviour.Network.Live(net))) is { } state)
+                if (space.First(table.And(assignments, whole.Live(net))) is { } state)
                     return new(Outcome.Refuted)
                     {
                         Assignment = state,
-                        LiveNets =
-                        [
-                            .. nets.Where(n => behaviour.Space.Holds(behaviour.Network.Live(n), state)),
-                        ],
+                        LiveNets = [.. nets.Where(n => space.Holds(whole.Live(n), state))],
                     };
-            var reached = Table.Meet(behaviour.Of(condition), behaviour.Reachable);
-            return new(reached ? Outcome.Proved : Outcome.Vacuous);
+            return new(IsReached(condition) ? Outcome.Proved : Outcome.Vacuous);
         });
 
     /// <summary>Operating the control stops the load, and nothing but a new start command starts it again.</summary>
@@ -77,16 +81,21 @@ public sealed class Questions(Behaviour behaviour)
     public Verdict Stops(string load, IReadOnlyList<Operation> by, bool atOnce = false) =>
         Bounded(() => new StopQuestion(behaviour, Running(behaviour.Network, load), by, atOnce).Answer());
 
+    /// <summary>Some reachable state satisfies the condition, failures that it names taken as having occurred.</summary>
+    private bool IsReached(Expression condition)
+    {
+        var failures = whole.Netlist.Variables.Where(v => v.Kind == VariableKind.Failure).Select(v => v.Name);
+        return Freedom.NamedIn(condition).Intersect(failures).Any()
+            ? whole.States.Table.Meet(whole.States.Domain, whole.Of(condition))
+            : Table.Meet(behaviour.Of(condition), behaviour.Reachable);
+    }
+
     private Diagram Running(Network network, string load) =>
         Table.AnyOf(Terminals.LoadsOf(netlist, load).Select(l => network.Of(new Runs(l.Name, Turning.Any))));
 
     private Network Without(string device) =>
-        new(
-            netlist with
-            {
-                Elements = [.. netlist.Elements.Where(e => !(e.Power && e.Device == device))],
-            },
-            behaviour.Space
+        behaviour.Network.Without(
+            netlist.Elements.Where(e => e.Power && e.Device == device).Select(e => e.Id)
         );
 
     private static Verdict Bounded(Func<Verdict> answer)

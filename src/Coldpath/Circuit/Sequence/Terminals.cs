@@ -19,9 +19,13 @@ internal static class Terminals
     /// <summary>The nets of all its terminals, each once.</summary>
     public static IReadOnlyList<string> Of(Netlist netlist, string name)
     {
-        var ofLoads = netlist.Loads.Where(l => l.Name == name).SelectMany(l => l.Terminals);
-        var ofPoints = netlist.Points.Where(p => p.Device == name || p.Name == name).Select(p => p.Net);
-        string[] nets = [.. ofLoads.Concat(ofPoints).Distinct()];
+        var loads = netlist.Loads.Where(l => l.Name == name).ToArray();
+        var windings = loads.SelectMany(l => l.Elements).ToHashSet();
+        var ends = netlist
+            .Elements.Where(e => loads.Length > 0 ? windings.Contains(e.Id) : e.Device == name)
+            .SelectMany(e => new[] { e.A, e.B });
+        var points = netlist.Points.Where(p => p.Device == name || p.Name == name).Select(p => p.Net);
+        string[] nets = [.. loads.SelectMany(l => l.Terminals).Concat(ends).Concat(points).Distinct()];
         return nets.Length > 0 ? nets : throw new ArgumentException($"no terminals of {name}", nameof(name));
     }
 }

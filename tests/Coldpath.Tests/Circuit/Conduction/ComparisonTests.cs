@@ -10,8 +10,8 @@ namespace Coldpath.Tests.Circuit.Conduction;
 /// <summary>Every predicate in every assignment of small random panels, against the plain network.</summary>
 public sealed class ComparisonTests
 {
-    private const int Panels = 150;
-    private const int Assignments = 48;
+    private const int Panels = 60;
+    private const int Assignments = 32;
 
     [Fact]
     public void The_network_says_what_the_definitions_say()

@@ -23,7 +23,7 @@ public class IsolatingSetsTests
         sets.AreEnough(["1", "2", "4"]).Should().BeTrue();
         sets.AreEnough(["1", "5"]).Should().BeFalse();
         var survival = sets.Survival(["1", "5"])!;
-        survival.TakenOut.Should().Contain(["1", "5"]);
+        survival.Done.Should().Contain(["1", "5"]);
         sets.Survival(["1", "2"]).Should().BeNull();
     }
 
@@ -81,5 +81,5 @@ public class IsolatingSetsTests
         new(new Isolators(board.Build(), new DiagramTable()), target);
 
     private static IEnumerable<string> Tags(IsolatingSets sets) =>
-        sets.Cheapest(_ => 1).Select(set => string.Join(",", set));
+        sets.Cheapest(_ => 1).Select(set => string.Join(",", set.Select(act => act.Name)));
 }

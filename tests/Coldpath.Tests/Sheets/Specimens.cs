@@ -6,7 +6,7 @@ using Coldpath.Inspection;
 namespace Coldpath.Tests.Sheets;
 
 /// <summary>Answers with every field filled, over a made-up panel.</summary>
-internal static class Samples
+internal static class Specimens
 {
     public static readonly SourceText Source = new(
         "panels/line 2/pump.panel",
