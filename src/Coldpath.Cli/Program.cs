@@ -1,1 +1,4 @@
-return 0;
+using Coldpath.Cli;
+
+using var outside = Outside.OfThisProcess();
+return (int)CommandLine.Run(args, outside);

@@ -6,7 +6,7 @@ namespace Coldpath.Tests;
 public static partial class Samples
 {
     /// <summary>The folder that holds the solution.</summary>
-    public static string Root { get; } = FindRoot();
+    public static string Root => RepositoryRoot.Path;
 
     /// <summary>Each block marked "panel" in grammar/README.md, with the heading it stands under.</summary>
     public static IReadOnlyList<Sample> LanguagePage { get; } =
@@ -46,14 +46,6 @@ public static partial class Samples
     {
         var at = text.LastIndexOf("\n#", before, StringComparison.Ordinal);
         return at < 0 ? "" : text[(at + 1)..text.IndexOf('\n', at + 1)].TrimStart('#', ' ');
-    }
-
-    private static string FindRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Coldpath.slnx")))
-            folder = folder.Parent;
-        return folder.FullName;
     }
 
     [GeneratedRegex(@"^```panel\n(.*?)^```$", RegexOptions.Singleline | RegexOptions.Multiline)]

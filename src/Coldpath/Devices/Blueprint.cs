@@ -1,3 +1,4 @@
+using System.Globalization;
 using Coldpath.Wiring;
 
 namespace Coldpath.Devices;
@@ -15,11 +16,17 @@ public sealed record Blueprint
     public required IReadOnlyList<Rating> Ratings { get; init; }
 
     /// <summary>
-    /// The device as a netlist in local names. The first variable is the device's own (it will be named by the tag
-    /// alone); element ids are terminal pairs ("1/L1-2/T1"). <see cref="Netlist.Powered"/> holds what closes it when
-    /// the panel is powered.
+    /// The device as a netlist in local names. Element ids are terminal pairs ("1/L1-2/T1").
+    /// <see cref="Netlist.Powered"/> holds what closes it when the panel is powered; <see cref="Netlist.Devices"/> has
+    /// one entry, without a tag, with what it protects and isolates.
     /// </summary>
     public required Netlist Network { get; init; }
+
+    /// <summary>
+    /// The variable that is named by the tag alone: the first that is no failure, unless each pole has one of its
+    /// own. Null when there is none.
+    /// </summary>
+    public string? OwnVariable { get; init; }
 
     /// <summary>Terminals that a chain meets when it ends here, in pole order, and those it leaves from.</summary>
     public required IReadOnlyList<string> LineSide { get; init; }
@@ -66,14 +73,44 @@ public sealed record Part(string Name, IReadOnlyList<string> Left, IReadOnlyList
 /// <param name="Through">What a bare name in a chain uses.</param>
 /// <param name="Closed">Over local variables; for a positions family true and <paramref name="Positions"/> decides.</param>
 /// <param name="Positions">The variable whose named positions close the contact, or null.</param>
+/// <param name="Welds">Whether a contact can weld, each for itself.</param>
 public sealed record ContactFamily(
     string Name,
     string LeftPattern,
     string RightPattern,
     bool Through,
     Expression Closed,
-    string? Positions
-);
+    string? Positions,
+    bool Welds = false
+)
+{
+    /// <summary>The contact of a number, closed in the positions where the family goes by positions.</summary>
+    public FamilyContact Contact(int number, IReadOnlyList<string> positions)
+    {
+        var (a, b) = (Numbered(LeftPattern, number), Numbered(RightPattern, number));
+        var id = $"{a}-{b}";
+        var closed = Positions is null
+            ? Closed
+            : Expression.AnyOf(positions.Select(p => new VariableIs(Positions, p)));
+        var weld = Welds ? ContactWeld.Of(id) : null;
+        var element = new Element
+        {
+            Id = id,
+            Device = "",
+            A = a,
+            B = b,
+            Type = ElementType.Contact,
+            Closed = weld is null ? closed : Expression.AnyOf(closed, ContactWeld.Happened(weld)),
+        };
+        return new FamilyContact(element, weld);
+    }
+
+    private static string Numbered(string pattern, int number) =>
+        pattern.Replace("*", number.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);
+}
+
+/// <summary>A contact made from a family: its element and, where it can weld, the failure of its own.</summary>
+public sealed record FamilyContact(Element Element, Variable? Weld);
 
 /// <summary>A rule over other devices: at most one of them in a state, or a declared pair.</summary>
 /// <param name="Rule">"mechanical", "key", "mirror" for constraints; "reversing", "speed", "change-over" for pairs.</param>

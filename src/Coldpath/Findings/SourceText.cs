@@ -29,6 +29,9 @@ public sealed class SourceText
         return (line + 1, offset - lineStarts[line] + 1);
     }
 
+    /// <summary>Offset of a line and column, both from 1.</summary>
+    public int Offset(int line, int column) => Math.Min(lineStarts[line - 1] + column - 1, Text.Length);
+
     /// <summary>The text of a line (from 1) without its line end.</summary>
     public string Line(int line)
     {

@@ -236,9 +236,15 @@ public sealed record NetlistDevice
     public required string Kind { get; init; }
     public string? Place { get; init; }
     public ControlUse Use { get; init; }
+
+    /// <summary>A stop that must stop everything, whatever feeds it.</summary>
+    public bool Emergency { get; init; }
     public IReadOnlyList<Protection> Protects { get; init; } = [];
     public Isolation? Isolates { get; init; }
     public IReadOnlyList<ShortOpening> OpensOnShort { get; init; } = [];
+
+    /// <summary>What its kind calls its states ("full speed"), over the netlist's names.</summary>
+    public IReadOnlyList<KeyValuePair<string, Expression>> States { get; init; } = [];
 
     /// <summary>Ratings as printed in the description, by parameter name.</summary>
     public IReadOnlyList<KeyValuePair<string, string>> Ratings { get; init; } = [];

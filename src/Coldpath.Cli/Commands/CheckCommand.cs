@@ -1,0 +1,102 @@
+using System.CommandLine;
+using Coldpath.Findings;
+using Coldpath.Inspection;
+using Coldpath.Sheets.Reports.Json;
+using Coldpath.Sheets.Reports.Sarif;
+using Coldpath.Sheets.Reports.Text;
+
+namespace Coldpath.Cli.Commands;
+
+/// <summary>check: what is wrong with these panels.</summary>
+internal sealed class CheckCommand(Outside outside, string format, Severity failOn, string? output)
+{
+    public static Command Build(Outside outside)
+    {
+        var files = Arguments.Files(".panel files, directories of them, or - for the standard input");
+        var format = Arguments.Format("text", "json", "sarif");
+        var failOn = new Option<string>("--fail-on")
+        {
+            Description = "the least severity that makes the exit code 1",
+            DefaultValueFactory = _ => "caution",
+            HelpName = "note|caution|defect|danger",
+        };
+        failOn.AcceptOnlyFromAmong("note", "caution", "defect", "danger");
+        var output = Arguments.Output();
+        var command = new Command("check", "Search every state of a panel and say what is wrong with it.")
+        {
+            files,
+            format,
+            failOn,
+            output,
+        };
+        command.SetAction(parsed =>
+            (int)
+                new CheckCommand(
+                    outside,
+                    parsed.GetRequiredValue(format),
+                    SeverityOf(parsed.GetRequiredValue(failOn)),
+                    parsed.GetValue(output)
+                ).Run(parsed.GetRequiredValue(files))
+        );
+        return command;
+    }
+
+    private Exit Run(string[] paths)
+    {
+        var files = Sources.Find(paths, outside);
+        var single = files is [var only] && paths is [var asked] && only == asked;
+        var delivery = new Delivery(outside, output);
+        var progress = new Progress(outside, files.Count);
+        var reports = new List<CheckReport>();
+        foreach (var file in files)
+        {
+            progress.Say($"checking {file}");
+            var report = Workbench.Check(Read(file), outside.Interrupted);
+            progress.Clear();
+            reports.Add(report);
+            if (format == "text")
+                delivery.Put(CheckText.Of(report));
+        }
+        Close(delivery, reports, single);
+        delivery.Finish();
+        return Worst(reports);
+    }
+
+    /// <summary>What can only be written when every report is there.</summary>
+    private void Close(Delivery delivery, List<CheckReport> reports, bool single)
+    {
+        if (format == "json")
+            delivery.Put(single ? CheckJson.Of(reports[0]) : CheckJson.Of(reports));
+        else if (format == "sarif")
+            delivery.Put(SarifLog.Of(reports, Workbench.Cards, Workbench.Version));
+        else if (!single)
+            delivery.Put(new Page().Line().Join(CheckText.Total(reports)));
+    }
+
+    private SourceText Read(string file) =>
+        Sources.Read(file, outside, format == "sarif" ? Repository.NameOf(file, outside) : null);
+
+    private static Severity SeverityOf(string word) =>
+        word switch
+        {
+            "note" => Severity.Note,
+            "caution" => Severity.Caution,
+            "defect" => Severity.Defect,
+            _ => Severity.Danger,
+        };
+
+    private Exit Worst(List<CheckReport> reports)
+    {
+        var worst = Exit.Clean;
+        foreach (var report in reports)
+            if (ExitOf(report, failOn) is var exit && exit > worst)
+                worst = exit;
+        return worst;
+    }
+
+    internal static Exit ExitOf(CheckReport report, Severity failOn) =>
+        !report.Readable ? Exit.Unusable
+        : !report.Complete ? Exit.Unfinished
+        : report.Findings.Any(f => f.Waived is null && f.Severity >= failOn) ? Exit.Findings
+        : Exit.Clean;
+}

@@ -1,0 +1,97 @@
+using System.IO.Enumeration;
+using System.Text;
+using Coldpath.Findings;
+using Coldpath.Notation;
+
+namespace Coldpath.Cli;
+
+/// <summary>Descriptions from files, directories and the standard input.</summary>
+internal static class Sources
+{
+    private static readonly UTF8Encoding Strict = new(false, true);
+
+    /// <summary>
+    /// The files meant by <paramref name="paths"/>: a directory stands for every .panel file below it, in the order
+    /// of their names.
+    /// </summary>
+    public static IReadOnlyList<string> Find(IEnumerable<string> paths, Outside outside) =>
+        [.. paths.SelectMany(path => Expand(path, outside)).Distinct()];
+
+    /// <param name="path">A file, or "-".</param>
+    /// <param name="outside">Where it is read from.</param>
+    /// <param name="name">What it is called in messages; the path itself when null.</param>
+    public static SourceText Read(string path, Outside outside, string? name = null)
+    {
+        try
+        {
+            var bytes = ReadBytes(path, outside);
+            var text = Strict.GetString(bytes).TrimStart('\uFEFF');
+            return new SourceText(name ?? (path == "-" ? "stdin" : path.Replace('\\', '/')), text);
+        }
+        catch (DecoderFallbackException)
+        {
+            throw new UnreadableException($"{path} is not UTF-8 text");
+        }
+        catch (Exception refused)
+            when (refused is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            throw new UnreadableException($"cannot read {path}: {Plain(refused, path)}");
+        }
+    }
+
+    public static void Save(string path, string text, Outside outside)
+    {
+        try
+        {
+            outside.Save(path, text);
+        }
+        catch (Exception refused)
+            when (refused is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            throw new UnreadableException($"cannot write {path}: {Plain(refused, path)}");
+        }
+    }
+
+    private static byte[] ReadBytes(string path, Outside outside)
+    {
+        using var stream = outside.Open(path);
+        var bytes = new byte[Limits.FileBytes + 1];
+        var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        if (length > Limits.FileBytes)
+            throw new UnreadableException(
+                $"{path} is larger than 4 MB, the most that a description may have"
+            );
+        return bytes[..length];
+    }
+
+    private static string[] Expand(string path, Outside outside)
+    {
+        if (path == "-" || !Directory.Exists(outside.Absolute(path)))
+            return [path];
+        var found = Below(outside.Absolute(path))
+            .Select(file => Path.Combine(path, Path.GetRelativePath(outside.Absolute(path), file)))
+            .Order(StringComparer.Ordinal)
+            .ToArray();
+        return found.Length > 0 ? found : throw new UnreadableException($"no .panel file in {path}");
+    }
+
+    /// <summary>Links to directories are not followed: they may go in circles.</summary>
+    private static FileSystemEnumerable<string> Below(string directory) =>
+        new(
+            directory,
+            (ref entry) => entry.ToFullPath(),
+            new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None }
+        )
+        {
+            ShouldIncludePredicate = (ref entry) => !entry.IsDirectory && entry.FileName.EndsWith(".panel"),
+            ShouldRecursePredicate = (ref entry) => (entry.Attributes & FileAttributes.ReparsePoint) == 0,
+        };
+
+    private static string Plain(Exception refused, string path) =>
+        refused switch
+        {
+            FileNotFoundException or DirectoryNotFoundException => "there is no such file",
+            UnauthorizedAccessException => "not allowed",
+            _ => refused.Message.Replace(path, "it", StringComparison.Ordinal),
+        };
+}

@@ -1,0 +1,147 @@
+using Coldpath.Circuit.Sequence;
+using Coldpath.Inspection;
+using Coldpath.Wiring;
+
+namespace Coldpath.Answers;
+
+/// <summary>Which isolating devices, opened and locked, make targets dead whatever else is operated, welded or shorted.</summary>
+public sealed class IsolateQuestion
+{
+    /// <summary>More sets than this help nobody who has to choose one.</summary>
+    private const int Most = 20;
+
+    private readonly Evidence evidence;
+    private readonly Isolators isolators;
+
+    public IsolateQuestion(Evidence evidence)
+    {
+        this.evidence = evidence;
+        isolators = new Isolators(evidence.Netlist, new());
+    }
+
+    /// <param name="targets">Points, all to be dead.</param>
+    /// <param name="asked">The names that were asked for.</param>
+    /// <param name="have">The asker's own set; null when there is none.</param>
+    public IsolateAnswer Ask(
+        IReadOnlyList<Point> targets,
+        IReadOnlyList<string> asked,
+        IReadOnlyList<string>? have
+    )
+    {
+        var nets = targets.Select(p => p.Net).Distinct().ToArray();
+        var sets = new IsolatingSets(isolators, nets);
+        var best = sets.Cheapest(Cost).Take(Most).ToArray();
+        var first = best.FirstOrDefault();
+        return new()
+        {
+            Panel = evidence.Panel.Name,
+            Rules = evidence.Netlist.Rules,
+            Targets = asked,
+            Sets = [.. best.Select(SetOf)],
+            Count = sets.Count,
+            Stays = first is null ? Stays(sets, targets, AllTags) : null,
+            Have = have is null ? null : Judge(sets, targets, have),
+            StaysLive = first is null ? [] : [.. StaysLive(targets, have ?? first)],
+            WholeOnly = first is null ? [] : [.. WholeOnly(nets, targets, have ?? first)],
+            RestsOn = Doubtful.Parts(evidence.Panel),
+            Assumed = evidence.Netlist.Assumed,
+        };
+    }
+
+    private IEnumerable<string> AllTags => isolators.Devices.Select(d => d.Tag);
+
+    /// <summary>
+    /// Fewest devices that need a further measure, then fewest that cannot be locked, then fewest without a visible
+    /// break, then fewest locks.
+    /// </summary>
+    private static long Cost(NetlistDevice device)
+    {
+        var isolates = device.Isolates!;
+        return 1
+            + (isolates.Visible ? 0 : 100)
+            + (isolates.Lockable ? 0 : 10_000)
+            + (isolates.Rank > 1 ? 1_000_000 : 0);
+    }
+
+    private IsolatingSet SetOf(IReadOnlyList<string> tags) =>
+        new([.. tags.Select(tag => IsolatorOf(evidence.Devices[tag]))], []);
+
+    private static Isolator IsolatorOf(NetlistDevice device) =>
+        new(
+            device.Tag,
+            device.Place,
+            device.Isolates!.Rank,
+            device.Isolates.Lockable,
+            device.Isolates.Visible
+        );
+
+    private OwnSet Judge(IsolatingSets sets, IReadOnlyList<Point> targets, IReadOnlyList<string> have)
+    {
+        var counting = have.Where(tag => AllTags.Contains(tag)).ToArray();
+        var enough = sets.AreEnough(counting);
+        var survival = enough ? null : sets.Survival(counting);
+        return new()
+        {
+            Devices = have,
+            Enough = enough ? Verdict.Yes : Verdict.No,
+            NotIsolating =
+            [
+                .. have.Except(counting).Select(tag => $"{tag} is no isolating device and does not count"),
+            ],
+            Stays = survival is null ? null : Reached(survival, targets),
+            Witness = survival is null ? [] : Witness(survival),
+        };
+    }
+
+    private PointReach? Stays(IsolatingSets sets, IReadOnlyList<Point> targets, IEnumerable<string> taken) =>
+        sets.Survival(taken) is { } survival ? Reached(survival, targets) : null;
+
+    private PointReach? Reached(Survival survival, IReadOnlyList<Point> targets)
+    {
+        var reaches = new Reaches(evidence, Without(survival.TakenOut), survival.State);
+        return targets.Select(reaches.Of).FirstOrDefault(r => r.Reach != Reach.Dead);
+    }
+
+    /// <summary>Other points in the targets' places that may be live with the set taken out.</summary>
+    private IEnumerable<PointReach> StaysLive(IReadOnlyList<Point> targets, IReadOnlyList<string> taken)
+    {
+        var places = targets.Select(p => p.Place).OfType<string>().ToHashSet();
+        var open = taken.Where(tag => AllTags.Contains(tag)).ToArray();
+        return from point in evidence.Netlist.Points
+            where point.Place is { } place && places.Contains(place)
+            let survival = isolators.StaysLive(point.Net, open)
+            where survival is not null
+            select new Reaches(evidence, Without(survival.TakenOut), survival.State).Of(point);
+    }
+
+    private IEnumerable<WholeOnly> WholeOnly(
+        string[] nets,
+        IReadOnlyList<Point> targets,
+        IReadOnlyList<string> taken
+    ) =>
+        from part in isolators.OnlyWhileWhole(nets, taken.Where(tag => AllTags.Contains(tag)))
+        select new WholeOnly(
+            part,
+            [.. targets.Select(p => p.Name)],
+            $"test {Evidence.Some(targets.Select(p => p.Name))} to {evidence.Words.Earth} and to each other conductor"
+        );
+
+    private Circuit.Conduction.Network Without(IEnumerable<string> taken) =>
+        evidence.Network.Without(taken.SelectMany(tag => evidence.Devices[tag].Isolates!.Elements));
+
+    /// <summary>The positions that matter: what differs from powered, isolators aside.</summary>
+    private IReadOnlyList<KeyValuePair<string, string>> Witness(Survival survival)
+    {
+        var powered = evidence.Behaviour.Powered;
+        var taken = survival.TakenOut.ToHashSet();
+        return
+        [
+            .. evidence
+                .Netlist.Variables.Select((v, i) => (Variable: v, Index: i))
+                .Where(p => survival.State[p.Index] != powered[p.Index] && !taken.Contains(p.Variable.Device))
+                .Select(p =>
+                    KeyValuePair.Create(p.Variable.Name, p.Variable.Values[survival.State[p.Index]])
+                ),
+        ];
+    }
+}

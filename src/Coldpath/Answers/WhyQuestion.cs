@@ -1,0 +1,57 @@
+using System.Globalization;
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Inspection;
+using Coldpath.Wiring;
+
+namespace Coldpath.Answers;
+
+/// <summary>Why a point is live: the shortest story to a state in which it is, or that there is none.</summary>
+public sealed class WhyQuestion(Evidence evidence)
+{
+    public WhyAnswer Ask(Point point)
+    {
+        var answer = new WhyAnswer
+        {
+            Panel = evidence.Panel.Name,
+            Rules = evidence.Netlist.Rules,
+            Point = point.Name,
+            CanBeLive = Verdict.Open,
+            RestsOn = Doubtful.Parts(evidence.Panel),
+            Assumed = evidence.Netlist.Assumed,
+        };
+        try
+        {
+            return Answer(answer, point);
+        }
+        catch (Exception cut) when (cut is DiagramLimitException or OperationCanceledException)
+        {
+            return answer with { Incomplete = ["the search was cut short: take the point as live"] };
+        }
+    }
+
+    private WhyAnswer Answer(WhyAnswer answer, Point point)
+    {
+        var behaviour = evidence.Behaviour;
+        var live = evidence.Table.And(evidence.Network.Live(point.Net), evidence.Settled);
+        if (behaviour.ShortestTo(live) is not { } story)
+            return answer with { CanBeLive = Verdict.No, Proof = Proof(point) };
+        return answer with
+        {
+            CanBeLive = story.ThroughUncertain ? Verdict.Open : Verdict.Yes,
+            Reach = new Reaches(evidence, story.End).Of(point),
+            Story = evidence.Tell(story),
+            Incomplete = story.ThroughUncertain
+                ? ["the story rests on a coil whose pull-in is uncertain: take the point as live"]
+                : [],
+        };
+    }
+
+    private string Proof(Point point)
+    {
+        var states = evidence
+            .Behaviour.Space.Count(evidence.Settled)
+            .ToString("N0", CultureInfo.InvariantCulture);
+        return $"None of the {states} settled states that the panel can reach makes {point.Name} {evidence.Words.Live}, nothing having failed. "
+            + "That is no permission to touch it: contacts weld and wires break. Ask what isolates it, and test.";
+    }
+}

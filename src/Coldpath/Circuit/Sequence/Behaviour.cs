@@ -1,0 +1,146 @@
+using Coldpath.Circuit.Conduction;
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.States;
+using Coldpath.Wiring;
+
+namespace Coldpath.Circuit.Sequence;
+
+/// <summary>
+/// Everything a panel can do: its moves, how it settles, the states it can reach and the shortest stories to them.
+/// Worked out when first asked for; a spent node budget shows as <see cref="DiagramLimitException"/>.
+/// </summary>
+public sealed class Behaviour
+{
+    private readonly Constraints constraints;
+    private readonly ShortCircuits shorts;
+    private readonly Lazy<Reach> sure;
+    private readonly Lazy<Reach> possible;
+    private readonly Lazy<StoryFinder> sureStories;
+    private readonly Lazy<StoryFinder> possibleStories;
+    private readonly Lazy<Operated> rest;
+    private readonly Lazy<IReadOnlyList<Operated>> powering;
+    private readonly Lazy<Diagram> quiet;
+    private readonly Lazy<IReadOnlyList<int>> uncertain;
+
+    public Behaviour(Netlist netlist, DiagramTable table)
+    {
+        Netlist = netlist;
+        var order = VariableOrder.Of(netlist);
+        Space = new StateSpace(netlist, table, order);
+        Network = new Network(netlist, Space);
+        constraints = new Constraints(netlist, Space);
+        shorts = new ShortCircuits(netlist, Network, constraints, order);
+        Transitions = new Transitions(Network, constraints, shorts).Of(netlist);
+        Settling = new Settling(Space, Transitions);
+        Operator = new Operator(Space, Settling, constraints, Transitions);
+        quiet = new(FindQuiet);
+        uncertain = new(FindUncertain);
+        rest = new(() => Operator.Settle(Space.Rest));
+        powering = new(() => Power(Rest.State));
+        sure = new(() => ReachFrom(AtRest, uncertainToo: false));
+        possible = new(() => ReachFrom(AtRest, uncertainToo: true));
+        sureStories = new(() => new StoryFinder(Space, sure.Value));
+        possibleStories = new(() => new StoryFinder(Space, possible.Value));
+    }
+
+    public Netlist Netlist { get; }
+    public StateSpace Space { get; }
+    public Network Network { get; }
+
+    /// <summary>Every move, those of short-circuit devices too, in declared order.</summary>
+    public IReadOnlyList<Transition> Transitions { get; }
+    public Settling Settling { get; }
+    public Operator Operator { get; }
+
+    /// <summary>From every variable at rest to the state the circuit settles in.</summary>
+    public Operated Rest => rest.Value;
+
+    /// <summary>The operations from rest to powered with what came of each; refused ones leave their variable.</summary>
+    public IReadOnlyList<Operated> Powering => powering.Value;
+
+    /// <summary>The powered state.</summary>
+    public State Powered => Powering.Count == 0 ? Rest.State : Powering[^1].State;
+
+    /// <summary>States that break no interlock.</summary>
+    public Diagram Constrained => constraints.Hold;
+
+    /// <summary>Settled states from which no delay elapses.</summary>
+    public Diagram Quiet => quiet.Value;
+
+    /// <summary>Every state reached from rest, passing ones included, uncertain coils taken either way.</summary>
+    public Diagram Reachable => possible.Value.All;
+
+    /// <summary>Those of them in which the circuit has settled.</summary>
+    public Diagram ReachableSettled => Table.And(Reachable, Settling.Settled);
+
+    /// <summary>The states reached without relying on an uncertain coil.</summary>
+    public Diagram SurelyReachable => FromRest(uncertainToo: false).All;
+
+    /// <summary>States with a short.</summary>
+    public Diagram Shorted => shorts.Shorted;
+
+    /// <summary>Shorted states in which no short-circuit device is in the way.</summary>
+    public Diagram UnprotectedShort => shorts.Unprotected;
+
+    /// <summary>Shorts that would stand for ever if no device opened.</summary>
+    public Diagram LastingShort => Table.And(Shorted, Settling.Standing);
+
+    /// <summary>Some reachable state leaves it to an uncertain coil what comes next.</summary>
+    public bool RestsOnUncertain => UncertainVariables.Count > 0;
+
+    /// <summary>The variables whose coil is uncertain in some reachable state.</summary>
+    public IReadOnlyList<int> UncertainVariables => uncertain.Value;
+
+    internal DiagramTable Table => Space.Table;
+
+    /// <summary>States in which the condition holds.</summary>
+    public Diagram Of(Expression condition) =>
+        Table.And(Network.Of(condition, e => e is Wiring.Quiet ? Quiet : null), Space.Domain);
+
+    /// <summary>States in which the variable's armature wants a move that an interlock forbids.</summary>
+    public Diagram Blocked(int variable) =>
+        Table.AnyOf(Transitions.Where(t => t.Variable == variable).Select(t => t.Blocked));
+
+    /// <summary>The shortest story to a state of the target; null when none is reachable.</summary>
+    public Story? ShortestTo(Diagram target)
+    {
+        if (!Table.Meet(target, Reachable))
+            return null;
+        var uncertain = !Table.Meet(target, SurelyReachable);
+        var finder = uncertain || !RestsOnUncertain ? possibleStories.Value : sureStories.Value;
+        var (start, steps) = finder.Shortest(target)!.Value;
+        return new Story(start, steps, uncertain);
+    }
+
+    internal Reach FromRest(bool uncertainToo) =>
+        uncertainToo || !RestsOnUncertain ? possible.Value : sure.Value;
+
+    internal Reach ReachFrom(Diagram start, bool uncertainToo, Func<Transition, bool>? among = null) =>
+        new(Space, Settling, among is null ? Transitions : Transitions.Where(among), start, uncertainToo);
+
+    /// <summary>Every settled state that rest may fall into: several when it is a race.</summary>
+    private Diagram AtRest => Table.And(Settling.Urgent.Forward(Space.Of(Space.Rest)), Settling.Settled);
+
+    private int[] FindUncertain() =>
+        [.. Transitions.Where(t => Table.Meet(t.Uncertain, Reachable)).Select(t => t.Variable).Distinct()];
+
+    private Diagram FindQuiet()
+    {
+        var delays = Transitions.Where(t => t.Cause == Cause.Delay).Select(t => t.Certain);
+        return Table.Except(Settling.Settled, Table.AnyOf(delays));
+    }
+
+    private List<Operated> Power(State state)
+    {
+        var done = new List<Operated>();
+        foreach (var operation in Netlist.Powered.Where(o => !StandsBy(o)))
+        {
+            done.Add(Operator.Operate(state, operation));
+            state = done[^1].State;
+        }
+        return done;
+    }
+
+    private bool StandsBy(Operation operation) =>
+        Netlist.Variables.Any(v => v.Name == operation.Variable && v.Standby);
+}

@@ -1,0 +1,65 @@
+using Coldpath.Notation.Syntax;
+using Coldpath.Wiring;
+
+namespace Coldpath.Devices.Compiling;
+
+/// <summary>Elements, coils' windings among them, in the order of their lines.</summary>
+internal sealed class ElementBuilder(KindContext context)
+{
+    private static readonly Dictionary<string, ElementType> Types = new()
+    {
+        ["conductor"] = ElementType.Conductor,
+        ["contact"] = ElementType.Contact,
+        ["semiconductor"] = ElementType.Semiconductor,
+        ["thermal"] = ElementType.Thermal,
+        ["series"] = ElementType.Series,
+        ["load"] = ElementType.Load,
+        ["diode"] = ElementType.Diode,
+        ["fault"] = ElementType.Fault,
+    };
+
+    private readonly List<Element> elements = [];
+
+    public IReadOnlyList<Element> Elements => elements;
+
+    public void Add(PlacedLine placed)
+    {
+        if (context.Elements.TryGetValue(placed, out var named))
+            AddElement((ElementSyntax)placed.Line, named);
+        else if (placed.Line is CoilSyntax coil)
+            AddCoil(coil);
+    }
+
+    private void AddElement(ElementSyntax line, NamedElement named) =>
+        elements.Add(
+            new Element
+            {
+                Id = named.Id,
+                Device = "",
+                Pole = named.Pole?.Number ?? 0,
+                Power = line.Power,
+                A = named.A,
+                B = named.B,
+                Type = context.Word(line.Type, "type of element", Types),
+                Closed = context.Conditions.Guard(named),
+                Leaks = line.LeaksWhen is null
+                    ? null
+                    : context.Conditions.Of(line.LeaksWhen, named.Pole, ConditionUse.Guard),
+            }
+        );
+
+    private void AddCoil(CoilSyntax line)
+    {
+        var (a, b) = context.Nets.Of(line.Ends, null);
+        elements.Add(
+            new Element
+            {
+                Id = $"{a}-{b}",
+                Device = "",
+                A = a,
+                B = b,
+                Type = ElementType.Load,
+            }
+        );
+    }
+}

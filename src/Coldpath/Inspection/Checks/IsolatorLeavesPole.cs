@@ -1,0 +1,31 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Findings;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection.Checks;
+
+public sealed class IsolatorLeavesPole : Check
+{
+    public override Card Card { get; } =
+        new()
+        {
+            Code = "E110",
+            Name = "isolator-leaves-pole",
+            Family = Family.EnergisedPaths,
+            Severity = Severity.Danger,
+            Title = "An open isolator leaves an unearthed conductor through to the motor.",
+            Why = "The motor stands still and its terminals are live.",
+            Reference = "NEC 430.103; IEC 60204-1, 5.3.3",
+            Remedy = "use a device that opens every unearthed conductor",
+            Example = new("direct-on-line", [], []),
+        };
+
+    public override IEnumerable<Finding> Look(Evidence e)
+    {
+        foreach (var (device, motor, states) in PolesLeftClosed.Of(e, e.Devices.Isolators.Select(d => d.Tag)))
+            yield return e.Report(this, [device, motor.Name])
+                .Says($"{device} open leaves {motor.Name} live through a conductor that it does not open")
+                .After(states)
+                .Finding;
+    }
+}

@@ -1,0 +1,114 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection;
+
+/// <summary>A contact or fuse that opens an earthed conductor and no unearthed one with it.</summary>
+/// <param name="Device">Its device.</param>
+/// <param name="Element">Which.</param>
+/// <param name="Conductor">The conductor, "T1 X2".</param>
+/// <param name="ByTripOnly">Only an overload's or a monitor's trip opens it.</param>
+/// <param name="States">Settled states in which it carries that conductor on.</param>
+public sealed record EarthedBreak(
+    string Device,
+    string Element,
+    string Conductor,
+    bool ByTripOnly,
+    Diagram States
+);
+
+/// <summary>Finds earthed conductors that are switched or fused alone.</summary>
+public static class EarthedConductors
+{
+    public static IEnumerable<EarthedBreak> Breaks(Evidence evidence) =>
+        from element in evidence.Netlist.Elements
+        where Opens(evidence, element)
+        from supply in evidence.Supplies
+        from conductor in supply.Conductors
+        let states = Passing(evidence, supply, conductor, element)
+        where !states.IsFalse && !OpensLiveToo(evidence, element, supply, conductor)
+        select new EarthedBreak(
+            element.Device,
+            element.Id,
+            $"{supply.Name} {conductor.Name}",
+            ByTripOnly(evidence, element),
+            states
+        );
+
+    private static bool Opens(Evidence evidence, Element element) =>
+        element.Type is ElementType.Contact or ElementType.Semiconductor or ElementType.Thermal
+        && !Moving(evidence, element).SequenceEqual([])
+        && element.A != evidence.Netlist.Earth
+        && element.B != evidence.Netlist.Earth;
+
+    /// <summary>
+    /// The element hands the earthed conductor on from one side to the other: both sides have it, and one of them
+    /// only through this element.
+    /// </summary>
+    private static Diagram Passing(
+        Evidence evidence,
+        Supply supply,
+        SupplyConductor conductor,
+        Element element
+    )
+    {
+        var table = evidence.Table;
+        var network = evidence.Network;
+        var states = table.AllOf(
+            evidence.Settled,
+            network.Active(supply.Name),
+            network.Bonded(conductor.Net),
+            network.Closed(element.Id),
+            network.Joined(conductor.Net, element.A)
+        );
+        if (states.IsFalse)
+            return states;
+        var without = network.Without([element.Id]);
+        var both = table.And(
+            without.Joined(conductor.Net, element.A),
+            without.Joined(conductor.Net, element.B)
+        );
+        return table.AllOf(states, !both, !network.Short(supply.Name));
+    }
+
+    /// <summary>The same variable opens an unearthed conductor of the supply as well.</summary>
+    private static bool OpensLiveToo(
+        Evidence evidence,
+        Element element,
+        Supply supply,
+        SupplyConductor conductor
+    )
+    {
+        var moving = Moving(evidence, element);
+        return evidence
+            .Devices.Elements(element.Device)
+            .Where(other => other.Id != element.Id && Moving(evidence, other).Intersect(moving).Any())
+            .Any(other =>
+                supply.Conductors.Any(c =>
+                    c != conductor
+                    && evidence.Table.Meet(
+                        evidence.Settled,
+                        evidence.Table.And(
+                            evidence.Network.Joined(c.Net, other.A),
+                            !evidence.Network.Bonded(c.Net)
+                        )
+                    )
+                )
+            );
+    }
+
+    private static bool ByTripOnly(Evidence evidence, Element element)
+    {
+        var moving = Moving(evidence, element);
+        return moving.All(name =>
+            evidence.Netlist.Variables.First(v => v.Name == name).Kind == VariableKind.Trip
+        );
+    }
+
+    /// <summary>Variables, failures left out, that its guard depends on.</summary>
+    private static IEnumerable<string> Moving(Evidence evidence, Element element) =>
+        Guards
+            .Variables(element.Closed)
+            .Where(name => evidence.Netlist.Variables.First(v => v.Name == name).Kind != VariableKind.Failure)
+            .Distinct();
+}

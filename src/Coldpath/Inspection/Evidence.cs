@@ -1,0 +1,166 @@
+using Coldpath.Circuit.Conduction;
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Sequence;
+using Coldpath.Circuit.States;
+using Coldpath.Findings;
+using Coldpath.Panels;
+using Coldpath.Standards;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection;
+
+/// <summary>
+/// All that a check may look at: the bound panel, its netlist, what it can do. Facts that several checks ask for are
+/// worked out once, each in a class of its own.
+/// </summary>
+public sealed class Evidence
+{
+    private readonly Lazy<Ways> ways;
+    private readonly Lazy<Interlocks> interlocks;
+    private readonly Lazy<Sections> sections;
+    private readonly Lazy<Protections> protections;
+    private readonly Lazy<IReadOnlyList<JudgedIntent>> intents;
+    private readonly Narration narration;
+
+    public Evidence(SourceText source, Panel panel, Netlist netlist, Behaviour behaviour)
+    {
+        Source = source;
+        Panel = panel;
+        Netlist = netlist;
+        Behaviour = behaviour;
+        Devices = new DeviceFacts(netlist, behaviour);
+        Words = Vocabulary.For(netlist.Rules);
+        ways = new(() => new Ways(this));
+        interlocks = new(() => new Interlocks(this));
+        sections = new(() => new Sections(this));
+        protections = new(() => new Protections(this));
+        intents = new(Judge);
+        narration = new(netlist);
+    }
+
+    public SourceText Source { get; }
+    public Panel Panel { get; }
+    public Netlist Netlist { get; }
+    public Behaviour Behaviour { get; }
+    public DeviceFacts Devices { get; }
+    public Vocabulary Words { get; }
+    public Ways Ways => ways.Value;
+    public Interlocks Interlocks => interlocks.Value;
+    public Sections Sections => sections.Value;
+    public Protections Protections => protections.Value;
+
+    /// <summary>The intent lines and their verdicts, in the order of the text.</summary>
+    public IReadOnlyList<JudgedIntent> Intents => intents.Value;
+
+    public DiagramTable Table => Behaviour.Space.Table;
+    public Network Network => Behaviour.Network;
+
+    /// <summary>Reachable states, passing ones included.</summary>
+    public Diagram Reachable => Behaviour.Reachable;
+
+    /// <summary>Reachable states in which the circuit has settled.</summary>
+    public Diagram Settled => Behaviour.ReachableSettled;
+
+    /// <summary>Of those, the ones in which no delay is running out.</summary>
+    public Diagram Quiet => Table.And(Settled, Behaviour.Quiet);
+
+    /// <summary>Primary supplies, then converters' outputs; stores left out.</summary>
+    public IReadOnlyList<Supply> Supplies =>
+        [.. Netlist.Supplies.Concat(Netlist.Converters.Select(c => c.Output)).Where(s => s.Store is null)];
+
+    /// <summary>Loads that the power circuit feeds, lamps and coils left out.</summary>
+    public IReadOnlyList<Load> Motors =>
+        [.. Netlist.Loads.Where(l => l.Modes.Count > 0 && l.Elements.Any(id => Devices.Element(id).Power))];
+
+    public Diagram Of(Expression condition) => Behaviour.Of(condition);
+
+    public Diagram Is(Variable variable, string value) => Behaviour.Space.Is(variable.Name, value);
+
+    public Diagram Runs(Load load, Turning turns = Turning.Any) => Network.Runs(load.Name, turns);
+
+    /// <summary>Tags as a list for a sentence: "K2", "K2 and K3", "K1, K2 and K3".</summary>
+    public static string List(IEnumerable<string> names, string none = "nothing")
+    {
+        var all = names.Distinct().ToArray();
+        return all.Length switch
+        {
+            0 => none,
+            1 => all[0],
+            _ => string.Join(", ", all[..^1]) + " and " + all[^1],
+        };
+    }
+
+    /// <summary>The first few names and how many more there are.</summary>
+    public static string Some(IEnumerable<string> names)
+    {
+        var all = names.Distinct().ToArray();
+        return all.Length <= 4
+            ? List(all)
+            : $"{string.Join(", ", all[..3])} and {all.Length - 3} more points";
+    }
+
+    /// <summary>States in which the armature wants a move that an interlock forbids.</summary>
+    public Diagram Blocked(Variable armature) => Behaviour.Blocked(Behaviour.Space.IndexOf(armature.Name));
+
+    /// <summary>", in passing" when the circuit settles in none of the states.</summary>
+    public string Passing(Diagram states) => Table.Meet(states, Settled) ? "" : ", in passing";
+
+    /// <summary>The shortest story to one of the states as sentences; empty when none is reachable.</summary>
+    public IReadOnlyList<StoryStep> Tell(Diagram states) =>
+        Behaviour.ShortestTo(states) is { } story ? narration.Tell(story) : [];
+
+    public IReadOnlyList<StoryStep> Tell(Story story) => narration.Tell(story);
+
+    /// <summary>A path as a reader follows it: the supply's conductor, then points and devices to the end.</summary>
+    public IReadOnlyList<string> Steps(ConductingPath path) =>
+        [$"{path.Supply} {path.Conductor}", .. path.Steps.Select(ElementName)];
+
+    /// <summary>"Q1:1/L1-2/T1" for an element of a device; a coupling keeps its name.</summary>
+    public string ElementName(string id) =>
+        Devices.TryElement(id) is { Device.Length: > 0 } element
+        && id.StartsWith(element.Device + ".", StringComparison.Ordinal)
+            ? $"{element.Device}:{id[(element.Device.Length + 1)..]}"
+            : id;
+
+    /// <summary>The declaration of the first of the devices that has one; the panel's own place when none has.</summary>
+    public Span PlaceOf(IEnumerable<string> devices) =>
+        devices.Select(Panel.SpanOf).FirstOrDefault(span => span is not null) ?? new(Source, 0, 0);
+
+    /// <summary>Begins a finding of the check about the devices; the first is the culprit that carries the place.</summary>
+    public Report Report(Check check, IEnumerable<string> devices) =>
+        new(this, check.Card, [.. devices.Distinct()]);
+
+    private Span SpanAt(IReadOnlyList<int> place) =>
+        new(Source, Source.Offset(place[0], place[1]), Source.Offset(place[2], place[3]));
+
+    private List<string> DevicesOf(Intent intent)
+    {
+        var variables = Guards.Variables(intent.When).Concat(intent.By.Select(o => o.Variable)).ToHashSet();
+        var named = Netlist.Variables.Where(v => variables.Contains(v.Name)).Select(v => v.Device);
+        return
+        [
+            .. new[] { intent.Of }
+                .OfType<string>()
+                .Concat(intent.Via)
+                .Concat(named)
+                .Where(Devices.Known)
+                .Distinct(),
+        ];
+    }
+
+    private JudgedIntent[] Judge()
+    {
+        var questions = new Questions(Behaviour);
+        return
+        [
+            .. Netlist.Intents.Select(intent => new JudgedIntent(
+                intent,
+                SpanAt(intent.Span),
+                questions.Answer(intent)
+            )
+            {
+                Devices = DevicesOf(intent),
+            }),
+        ];
+    }
+}

@@ -1,0 +1,67 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Findings;
+
+namespace Coldpath.Inspection;
+
+/// <summary>Puts every check to the evidence and gathers what they say.</summary>
+public static class Inspector
+{
+    /// <param name="evidence">What it amounts to.</param>
+    /// <param name="stop">Ends the work early; the report then says that it is not complete.</param>
+    public static CheckReport Inspect(Evidence evidence, CancellationToken stop)
+    {
+        var findings = new List<Finding>();
+        var made = new List<string>();
+        var notMade = new List<NotChecked>();
+        var incomplete = new List<string>(Doubts(evidence));
+        foreach (var check in Catalogue.All)
+        {
+            if (check.CannotBeMade(evidence) is { } reason)
+            {
+                notMade.Add(new(check.Card.Name, reason));
+                continue;
+            }
+            try
+            {
+                stop.ThrowIfCancellationRequested();
+                findings.AddRange(check.Look(evidence));
+                made.Add(check.Card.Name);
+            }
+            catch (Exception cut) when (cut is DiagramLimitException or OperationCanceledException)
+            {
+                notMade.Add(new(check.Card.Name, "the search was cut short"));
+                incomplete.Add($"{check.Card.Name} was not finished");
+            }
+        }
+        return new()
+        {
+            Source = evidence.Source,
+            Panel = evidence.Panel.Name,
+            Rules = evidence.Netlist.Rules,
+            Complete = incomplete.Count == 0,
+            Incomplete = [.. incomplete.Distinct()],
+            States = evidence.Behaviour.Space.Count(evidence.Reachable),
+            Findings =
+            [
+                .. InOrder(Waivers.Apply(evidence.Panel, findings, Catalogue.Find("waiver-unused")!.Card)),
+            ],
+            ChecksMade = made,
+            NotChecked = notMade,
+            Proved = [.. evidence.Intents.Where(v => v.Proved).Select(v => v.Sentence)],
+            Assumed = evidence.Netlist.Assumed,
+        };
+    }
+
+    /// <summary>By place, then by code: the order of the text, whatever order the checks came in.</summary>
+    private static IEnumerable<Finding> InOrder(IEnumerable<Finding> findings) =>
+        findings
+            .OrderBy(f => f.Location.Start)
+            .ThenBy(f => f.Code, StringComparer.Ordinal)
+            .ThenBy(f => f.Message, StringComparer.Ordinal);
+
+    /// <summary>What the engine leaves open: coils whose pull-in only a circuit calculation could decide.</summary>
+    private static IEnumerable<string> Doubts(Evidence evidence) =>
+        evidence.Behaviour.UncertainVariables.Select(v =>
+            $"whether {evidence.Netlist.Variables[v].Device} pulls in or holds is uncertain in some states: both were followed"
+        );
+}

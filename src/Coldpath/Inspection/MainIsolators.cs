@@ -1,0 +1,95 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection;
+
+/// <summary>Something live on the load side of an open main isolator.</summary>
+/// <param name="Isolator">Its tag.</param>
+/// <param name="Supply">What makes it live.</param>
+/// <param name="Points">Terminals concerned, in the netlist's order.</param>
+/// <param name="States">Reachable settled states in which they are live.</param>
+public sealed record LiveBehind(string Isolator, string Supply, IReadOnlyList<Point> Points, Diagram States);
+
+/// <summary>The isolators that a supply's own conductors meet first, and what stays live behind them.</summary>
+public static class MainIsolators
+{
+    public static IEnumerable<LiveBehind> Findings(Evidence evidence) =>
+        from isolator in In(evidence)
+        from supply in evidence.Netlist.Supplies
+        let found = Behind(evidence, isolator, supply)
+        where found is not null
+        select found;
+
+    /// <summary>Isolators with a pole in a section that holds a primary supply's conductor.</summary>
+    public static IEnumerable<NetlistDevice> In(Evidence evidence)
+    {
+        var sources = evidence
+            .Netlist.Supplies.SelectMany(s => s.Conductors)
+            .Where(c => c.Net != evidence.Netlist.Earth)
+            .SelectMany(c => evidence.Sections.All.Where(s => s.Nets.Contains(c.Net)))
+            .SelectMany(s => s.Nets)
+            .ToHashSet();
+        return evidence.Devices.Isolators.Where(d =>
+            d.Isolates!.Variable is not null
+            && d.Isolates.Elements.Select(evidence.Devices.Element)
+                .Any(e => sources.Contains(e.A) || sources.Contains(e.B))
+        );
+    }
+
+    /// <summary>
+    /// Nets that the isolator alone parts from its supply count as its load side; those live with every pole of it
+    /// open are reported, extra-low voltage aside.
+    /// </summary>
+    private static LiveBehind? Behind(Evidence evidence, NetlistDevice isolator, Supply supply)
+    {
+        var table = evidence.Table;
+        var network = evidence.Network;
+        var without = evidence.Network.Without(isolator.Isolates!.Elements);
+        var open = table.AllOf(
+            isolator.Isolates.Elements.Select(id => !network.Closed(id)).Prepend(evidence.Settled)
+        );
+        var loadSide = isolator.Isolates.Elements.Select(evidence.Devices.Element).ToArray();
+        var all = Diagram.False;
+        var points = new List<Point>();
+        foreach (
+            var point in evidence.Netlist.Points.Where(p => p.Device is not null && p.Device != isolator.Tag)
+        )
+        {
+            if (!IsBehind(evidence, without, loadSide, point.Net))
+                continue;
+            var live = table.AllOf(
+                open,
+                network.LiveFrom(point.Net, supply.Name),
+                !network.ExtraLowOnly(point.Net)
+            );
+            if (live.IsFalse)
+                continue;
+            points.Add(point);
+            all = table.Or(all, live);
+        }
+        return points.Count == 0 ? null : new(isolator.Tag, supply.Name, points, all);
+    }
+
+    /// <summary>Fed through the isolator in some settled state, and by its supply no other way.</summary>
+    private static bool IsBehind(
+        Evidence evidence,
+        Circuit.Conduction.Network without,
+        IReadOnlyList<Element> poles,
+        string net
+    )
+    {
+        var own = evidence.Netlist.Supplies.Where(s => FeedsDirectly(evidence, s, poles)).ToArray();
+        return own.Any(s =>
+            evidence.Table.Meet(evidence.Settled, evidence.Network.LiveFrom(net, s.Name))
+            && !evidence.Table.Meet(evidence.Settled, without.LiveFrom(net, s.Name))
+        );
+    }
+
+    private static bool FeedsDirectly(Evidence evidence, Supply supply, IReadOnlyList<Element> poles)
+    {
+        var sections = supply
+            .Conductors.SelectMany(c => evidence.Sections.All.Where(s => s.Nets.Contains(c.Net)))
+            .ToArray();
+        return poles.Any(e => sections.Any(s => s.Nets.Contains(e.A) || s.Nets.Contains(e.B)));
+    }
+}

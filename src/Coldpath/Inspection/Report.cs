@@ -1,0 +1,50 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Findings;
+
+namespace Coldpath.Inspection;
+
+/// <summary>A finding in the making: what, where, after which story.</summary>
+public sealed class Report(Evidence evidence, Card card, IReadOnlyList<string> devices)
+{
+    private Finding finding = new()
+    {
+        Code = card.Code,
+        Name = card.Name,
+        Severity = card.Severity,
+        Message = card.Title,
+        Location = evidence.PlaceOf(devices),
+        Devices = devices,
+        Reference = card.Reference,
+        Remedy = card.Remedy,
+    };
+
+    public Finding Finding => finding;
+
+    /// <summary>The message: lower case but for tags, no full stop.</summary>
+    public Report Says(string message) => With(finding with { Message = message });
+
+    public Report Grade(Severity severity) => With(finding with { Severity = severity });
+
+    /// <summary>Where it is, if not at the first device's declaration.</summary>
+    public Report On(Span place) => With(finding with { Location = place });
+
+    public Report Points(IEnumerable<string> points) => With(finding with { Points = [.. points] });
+
+    public Report Related(Span place, string text) =>
+        With(finding with { Related = [.. finding.Related, new Label(place, text)] });
+
+    /// <summary>The shortest story to one of the states.</summary>
+    public Report After(Diagram states) => With(finding with { Story = evidence.Tell(states) });
+
+    /// <summary>The story, or the assignment, that refutes an intent.</summary>
+    public Report Telling(JudgedIntent judged) =>
+        judged.Verdict.Story is { } story ? With(finding with { Story = evidence.Tell(story) }) : this;
+
+    public Report Along(IEnumerable<string> path) => With(finding with { Path = [.. path] });
+
+    private Report With(Finding changed)
+    {
+        finding = changed;
+        return this;
+    }
+}

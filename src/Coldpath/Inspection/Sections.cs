@@ -1,0 +1,114 @@
+using Coldpath.Circuit.Conduction;
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Wiring;
+using QuikGraph.Algorithms.ConnectedComponents;
+
+namespace Coldpath.Inspection;
+
+/// <summary>Nets still joined by closed elements once contacts, semiconductors and isolators are taken out.</summary>
+/// <param name="Nets">In the netlist's order.</param>
+/// <param name="Devices">Tags of devices with a terminal here, in declared order.</param>
+/// <param name="Points">The terminals, in the netlist's order.</param>
+public sealed record Section(
+    IReadOnlyList<string> Nets,
+    IReadOnlyList<string> Devices,
+    IReadOnlyList<string> Points
+);
+
+/// <summary>The sections of a panel and what can be opened ahead of them.</summary>
+public sealed class Sections
+{
+    private readonly Evidence evidence;
+    private readonly HashSet<string> isolating;
+    private readonly Lazy<Network> allIsolatorsOut;
+    private readonly Lazy<Network> allContactsOut;
+
+    public Sections(Evidence evidence)
+    {
+        this.evidence = evidence;
+        isolating = [.. evidence.Devices.Isolators.SelectMany(d => d.Isolates!.Elements)];
+        allIsolatorsOut = new(() => evidence.Network.Without(isolating));
+        allContactsOut = new(() =>
+            evidence.Network.Without(
+                isolating.Concat(evidence.Netlist.Elements.Where(IsContact).Select(e => e.Id))
+            )
+        );
+        All = Find();
+    }
+
+    public IReadOnlyList<Section> All { get; }
+
+    /// <summary>
+    /// Sections with a device in them that no set of isolating devices makes dead, those that hold a supply's own
+    /// conductor left out. With <paramref name="byContacts"/> those that contacts could still switch off, without it
+    /// those that nothing can.
+    /// </summary>
+    public IEnumerable<Section> NotIsolated(bool byContacts) =>
+        All.Where(s => !HoldsSource(s) && s.Devices.Count > 0)
+            .Where(s =>
+                StaysLive(s, allIsolatorsOut.Value) && StaysLive(s, allContactsOut.Value) != byContacts
+            );
+
+    /// <summary>The section of a net.</summary>
+    public Section Of(string net) => All.First(s => s.Nets.Contains(net));
+
+    /// <summary>Live in some assignment, whatever else stands how; wires and coils whole, controls obeying.</summary>
+    public bool StaysLive(Section section, Network network) =>
+        section.Nets.Any(net => evidence.Table.Meet(network.Live(net), Free));
+
+    /// <summary>Every assignment that isolation must hold in.</summary>
+    public Diagram Free =>
+        evidence.Table.AllOf(
+            evidence
+                .Netlist.Variables.Where(v =>
+                    v.Class is FailureClass.Coil or FailureClass.Wiring or FailureClass.Control
+                )
+                .Select(v => evidence.Is(v, v.Rest))
+                .Prepend(evidence.Behaviour.Space.Domain)
+        );
+
+    private bool HoldsSource(Section section) =>
+        evidence.Netlist.Supplies.SelectMany(s => s.Conductors).Any(c => section.Nets.Contains(c.Net));
+
+    private static bool IsContact(Element element) =>
+        element.Type is ElementType.Contact or ElementType.Semiconductor;
+
+    private List<Section> Find()
+    {
+        var netlist = evidence.Netlist;
+        var graph = new QuikGraph.UndirectedGraph<string, QuikGraph.SEdge<string>>(true);
+        graph.AddVertexRange(netlist.Nets);
+        foreach (var e in netlist.Elements.Where(Joins))
+            graph.AddEdge(new(e.A, e.B));
+        var components = new ConnectedComponentsAlgorithm<string, QuikGraph.SEdge<string>>(graph);
+        components.Compute();
+        var points = netlist
+            .Points.Where(p => p.Device is not null)
+            .ToLookup(p => components.Components[p.Net]);
+        return
+        [
+            .. netlist
+                .Nets.Where(net => net != netlist.Earth)
+                .GroupBy(net => components.Components[net])
+                .Where(g => g.Key != components.Components[netlist.Earth])
+                .Select(g => SectionOf([.. g], [.. points[g.Key]])),
+        ];
+    }
+
+    private Section SectionOf(IReadOnlyList<string> nets, IReadOnlyList<Point> points)
+    {
+        var tags = points.Select(p => p.Device!).ToHashSet();
+        return new(
+            nets,
+            [.. evidence.Devices.All.Select(d => d.Tag).Where(tags.Contains)],
+            [.. points.Select(p => p.Name)]
+        );
+    }
+
+    /// <summary>Bonds to earth do not make one section of all that is earthed.</summary>
+    private bool Joins(Element e) =>
+        e.Type is ElementType.Conductor or ElementType.Thermal
+        && !isolating.Contains(e.Id)
+        && e.A != evidence.Netlist.Earth
+        && e.B != evidence.Netlist.Earth;
+}

@@ -1,0 +1,64 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection;
+
+/// <summary>Reachable shorts, sorted by the supplies and the devices that make them.</summary>
+public static class ShortCircuits
+{
+    /// <summary>Two conductors of different voltage of one supply lie in one solid component.</summary>
+    public static IEnumerable<Culprits> Within(Evidence evidence, Supply supply) =>
+        CulpritSearch.In(
+            evidence,
+            evidence.Table.And(evidence.Reachable, Inside(evidence, supply)),
+            supply.Name
+        );
+
+    /// <summary>Two supplies joined so that voltages do not agree, neither shorted in itself.</summary>
+    public static IEnumerable<Culprits> Between(Evidence evidence, Supply first, Supply second)
+    {
+        var joined = evidence.Table.AllOf(
+            evidence.Reachable,
+            evidence.Network.JoinedTwice(first.Name, second.Name),
+            evidence.Network.Short(first.Name),
+            evidence.Network.Short(second.Name),
+            !Inside(evidence, first),
+            !Inside(evidence, second)
+        );
+        return CulpritSearch.In(evidence, joined, first.Name);
+    }
+
+    /// <summary>Shorts that no fuse or breaker is in the way of.</summary>
+    public static IEnumerable<Culprits> Unprotected(Evidence evidence) =>
+        evidence.Supplies.SelectMany(s =>
+            CulpritSearch.In(
+                evidence,
+                evidence.Table.AllOf(
+                    evidence.Reachable,
+                    evidence.Behaviour.UnprotectedShort,
+                    evidence.Network.Short(s.Name)
+                ),
+                s.Name
+            )
+        );
+
+    /// <summary>Every two supplies, in declared order.</summary>
+    public static IEnumerable<(Supply First, Supply Second)> SupplyPairs(Evidence evidence) =>
+        from a in evidence.Supplies.Index()
+        from b in evidence.Supplies.Skip(a.Index + 1)
+        select (a.Item, b);
+
+    private static Diagram Inside(Evidence evidence, Supply supply)
+    {
+        var joins =
+            from a in supply.Conductors.Index()
+            from b in supply.Conductors.Skip(a.Index + 1)
+            where Phasors.Between(a.Item, b) > 0
+            select evidence.Table.AllOf(
+                evidence.Network.Joined(a.Item.Net, b.Net),
+                evidence.Of(a.Item.Present),
+                evidence.Of(b.Present)
+            );
+        return evidence.Table.And(evidence.Network.Short(supply.Name), evidence.Table.AnyOf(joins));
+    }
+}

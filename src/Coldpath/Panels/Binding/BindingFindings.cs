@@ -1,0 +1,64 @@
+using Coldpath.Findings;
+
+namespace Coldpath.Panels.Binding;
+
+/// <summary>What binding has to say; anything said means that the panel cannot be used.</summary>
+internal sealed class BindingFindings
+{
+    private const int Limit = 1000;
+    private readonly List<Finding> found = [];
+    private readonly HashSet<(string, string, Span)> said = [];
+
+    /// <summary>Nothing that was said keeps the panel from being used.</summary>
+    public bool AreHarmless => found.TrueForAll(f => f.Severity < Severity.Defect);
+
+    /// <summary>In the order of the text.</summary>
+    public IReadOnlyList<Finding> InOrder =>
+        [.. found.OrderBy(f => f.Location.Start).ThenBy(f => f.Code, StringComparer.Ordinal).Take(Limit)];
+
+    /// <summary>What is said again of the same place is said once.</summary>
+    public void Add(Finding finding)
+    {
+        if (said.Add((finding.Code, finding.Message, finding.Location)))
+            found.Add(finding);
+    }
+
+    public void Add(IEnumerable<Finding> findings)
+    {
+        foreach (var finding in findings)
+            Add(finding);
+    }
+}
+
+/// <summary>One sort of binding finding.</summary>
+internal sealed record Complaint(string Code, string Name)
+{
+    public static readonly Complaint UnknownName = new("P001", "unknown-name");
+    public static readonly Complaint NameClash = new("P002", "name-clash");
+    public static readonly Complaint Header = new("P003", "header-unclear");
+    public static readonly Complaint UnknownPart = new("P004", "unknown-part");
+    public static readonly Complaint UnknownTerminal = new("P005", "unknown-terminal");
+    public static readonly Complaint AmbiguousTerminal = new("P006", "ambiguous-terminal");
+    public static readonly Complaint WidthsDiffer = new("P007", "widths-differ");
+    public static readonly Complaint NoSuchSide = new("P008", "no-such-side");
+    public static readonly Complaint PassedTwice = new("P009", "passed-twice");
+    public static readonly Complaint CoilOrContact = new("P010", "coil-or-contact");
+    public static readonly Complaint ContactConflict = new("P011", "contact-conflict");
+    public static readonly Complaint UnknownState = new("P012", "unknown-state");
+    public static readonly Complaint UnfitIntent = new("P013", "unfit-intent");
+    public static readonly Complaint UnknownKind = new("P015", "unknown-kind");
+    public static readonly Complaint UnfitMention = new("P016", "unfit-mention");
+    public static readonly Complaint NeutralMisplaced = new("P014", "neutral-misplaced");
+
+    public Finding At(Span span, string message, string? device = null, string? remedy = null) =>
+        new()
+        {
+            Code = Code,
+            Name = Name,
+            Severity = Severity.Defect,
+            Message = message,
+            Location = span,
+            Devices = device is null ? [] : [device],
+            Remedy = remedy,
+        };
+}

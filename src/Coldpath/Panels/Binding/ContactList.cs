@@ -1,0 +1,126 @@
+using System.Globalization;
+using Coldpath.Devices;
+
+namespace Coldpath.Panels.Binding;
+
+/// <summary>The contacts of one device that are in use.</summary>
+internal sealed class ContactList
+{
+    private readonly Blueprint blueprint;
+    private readonly HashSet<string> fixedTerminals;
+    private readonly SortedSet<int> taken;
+    private readonly SortedSet<string> touched = new(StringComparer.Ordinal);
+    private readonly List<Contact> contacts = [];
+
+    public ContactList(Blueprint blueprint)
+    {
+        this.blueprint = blueprint;
+        fixedTerminals = [.. Markings.TerminalsOf(blueprint)];
+        taken = [.. fixedTerminals.Select(SequenceNumber).OfType<int>()];
+    }
+
+    public IReadOnlyList<Contact> InOrder =>
+        [.. contacts.OrderBy(c => c.Number).ThenBy(c => c.Left, StringComparer.Ordinal)];
+
+    public Contact? Find(ContactFamily family, int number) =>
+        contacts.Find(c => c.Family == family && c.Number == number);
+
+    public Contact Add(ContactFamily family, int number, IReadOnlyList<string> positions)
+    {
+        var left = Markings.Numbered(family.LeftPattern, number);
+        var contact = new Contact(
+            family,
+            number,
+            left,
+            Markings.Numbered(family.RightPattern, number),
+            positions
+        );
+        contacts.Add(contact);
+        taken.Add(number);
+        return contact;
+    }
+
+    /// <summary>The lowest number that no contact of the device has, whatever its sort.</summary>
+    public int NextFree(ContactFamily family)
+    {
+        var number = 1;
+        while (
+            taken.Contains(number)
+            || fixedTerminals.Contains(Markings.Numbered(family.LeftPattern, number))
+            || fixedTerminals.Contains(Markings.Numbered(family.RightPattern, number))
+        )
+            number++;
+        return number;
+    }
+
+    /// <summary>What "13-14" may be.</summary>
+    public IEnumerable<(ContactFamily Family, int Number)> Pairs(string name) =>
+        from pair in Markings.PairsIn(name)
+        where !fixedTerminals.Contains(pair.Left) || !fixedTerminals.Contains(pair.Right)
+        from family in blueprint.Families
+        let number = InFamily(pair.Left, pair.Right, family) ?? InFamily(pair.Right, pair.Left, family)
+        where number is not null
+        select (family, number.Value);
+
+    /// <summary>Keeps terminals named singly from being given to other contacts.</summary>
+    public void Reserve(IEnumerable<string> terminals)
+    {
+        foreach (var terminal in terminals.Where(t => !fixedTerminals.Contains(t)))
+        foreach (var (_, number) in Singles(terminal))
+        {
+            taken.Add(number);
+            touched.Add(terminal);
+        }
+    }
+
+    public IEnumerable<string> Terminals =>
+        InOrder.SelectMany(c => new[] { c.Left, c.Right }).Concat(touched).Distinct();
+
+    /// <summary>
+    /// Adds the contacts both of whose terminals are named singly, or one so and one of another contact. Returns those
+    /// that it cannot add because their positions are not known.
+    /// </summary>
+    public IReadOnlyList<(ContactFamily Family, int Number)> Complete()
+    {
+        var unknown = new List<(ContactFamily, int)>();
+        foreach (var number in taken.ToList())
+        foreach (var family in blueprint.Families.Where(f => IsBetweenNamed(f, number)))
+            if (family.Positions is null)
+                Add(family, number, []);
+            else
+                unknown.Add((family, number));
+        return unknown;
+    }
+
+    private bool IsBetweenNamed(ContactFamily family, int number)
+    {
+        var left = Markings.Numbered(family.LeftPattern, number);
+        var right = Markings.Numbered(family.RightPattern, number);
+        var (leftUsed, rightUsed) = (IsOfContact(left), IsOfContact(right));
+        return (leftUsed || touched.Contains(left))
+            && (rightUsed || touched.Contains(right))
+            && !(leftUsed && rightUsed);
+    }
+
+    private bool IsOfContact(string terminal) =>
+        contacts.Exists(c => c.Left == terminal || c.Right == terminal);
+
+    private IEnumerable<(ContactFamily Family, int Number)> Singles(string terminal) =>
+        from family in blueprint.Families
+        let number = Markings.NumberIn(terminal, family.LeftPattern)
+            ?? Markings.NumberIn(terminal, family.RightPattern)
+        where number is not null
+        select (family, number.Value);
+
+    private static int? InFamily(string left, string right, ContactFamily family)
+    {
+        var number = Markings.NumberIn(left, family.LeftPattern);
+        return number is not null && number == Markings.NumberIn(right, family.RightPattern) ? number : null;
+    }
+
+    /// <summary>9 of a fixed 95: no other contact of the device may bear it.</summary>
+    private static int? SequenceNumber(string terminal) =>
+        terminal.Length is 2 or 3 && Markings.IsNumber(terminal)
+            ? int.Parse(terminal, CultureInfo.InvariantCulture) / 10
+            : null;
+}

@@ -1,0 +1,123 @@
+using Coldpath.Devices;
+using Coldpath.Findings;
+using Coldpath.Notation.Syntax;
+
+namespace Coldpath.Panels.Binding;
+
+/// <summary>
+/// Joins what wires and chains join. A chain that names a conductor which is not yet known to arrive anywhere waits
+/// for the others, so the order of the lines does not matter.
+/// </summary>
+internal sealed class WiringBinding(
+    RefReader reader,
+    Roster roster,
+    ContactBook contacts,
+    TerminalBook terminals,
+    BindingFindings findings
+)
+{
+    private readonly Joints joints = new();
+    private readonly List<(Pin Pin, Span Span)> bonded = [];
+    private readonly List<Chain> chains = [];
+    private readonly List<ConductorUse> uses = [];
+
+    public Joined Bind(PanelSyntax panel, Nodes nodes)
+    {
+        foreach (var wire in panel.Statements.OfType<WireSyntax>())
+            Join(wire);
+        var waiting = panel.Statements.OfType<ChainSyntax>().ToList();
+        while (waiting.Count > 0)
+            waiting = Weave(waiting);
+        var conductors = Conductors();
+        foreach (var use in uses)
+            Confirm(use, conductors);
+        var nets = new NetBook(roster, terminals, nodes, joints);
+        chains.Sort((a, b) => a.Span.Start.CompareTo(b.Span.Start));
+        return new Joined(conductors, nets, [.. bonded.Select(b => BondAt(b.Pin, b.Span, nets))], chains);
+    }
+
+    /// <summary>Weaves every chain against the same conductors; those that have to wait are returned.</summary>
+    private List<ChainSyntax> Weave(List<ChainSyntax> waiting)
+    {
+        var conductors = Conductors();
+        var woven = waiting
+            .Select(c => (Syntax: c, Woven: Weaver.Weave(c, reader, contacts, terminals, conductors)))
+            .ToList();
+        var stuck = woven.TrueForAll(w => w.Woven.Waits);
+        foreach (var (_, done) in woven.Where(w => stuck || !w.Woven.Waits))
+            Take(done);
+        return stuck ? [] : [.. woven.Where(w => w.Woven.Waits).Select(w => w.Syntax)];
+    }
+
+    private void Take(Woven done)
+    {
+        chains.Add(done.Chain);
+        uses.AddRange(done.Uses);
+        findings.Add(done.Findings);
+        foreach (var (a, b) in done.Joins)
+            Join(a, b, done.Chain.Span);
+    }
+
+    private ConductorNames Conductors() => new(Known(), joints);
+
+    private IEnumerable<(string, Blueprint)> Known() =>
+        roster.InOrder.Where(d => d.Blueprint is not null).Select(d => (d.Tag, d.Blueprint!));
+
+    private void Join(WireSyntax wire)
+    {
+        var number = wire.Number.Text == Pin.Earth.Name ? Pin.Earth : new Pin(null, wire.Number.Text);
+        foreach (var end in wire.Ends)
+        foreach (var pin in PinsOf(end))
+            Join(number, pin, end.Span);
+    }
+
+    private List<Pin> PinsOf(RefSyntax end)
+    {
+        switch (reader.Read(end))
+        {
+            case NodeReading node:
+                return [node.Pin];
+            case DeviceReading { Syntax.Terminals: { } names } device:
+                var bracket = new Bracket(device, terminals, ConductorNames.None);
+                var pins = names.Names.Select(bracket.Pin).OfType<Pin>().ToList();
+                findings.Add(bracket.Findings);
+                return pins;
+            case DeviceReading device:
+                var message = $"a wire joins terminals, and {device.Tag} does not say which";
+                var remedy = $"write {device.Tag}:TERMINAL";
+                findings.Add(Complaint.UnknownTerminal.At(end.Span, message, device.Tag, remedy));
+                return [];
+            default:
+                return [];
+        }
+    }
+
+    private void Join(Pin a, Pin b, Span span)
+    {
+        if (!a.IsEarth && !b.IsEarth)
+            joints.Join(a, b);
+        else if (a != b)
+            bonded.Add((a.IsEarth ? b : a, span));
+    }
+
+    private static Bond BondAt(Pin pin, Span span, NetBook nets)
+    {
+        var net = nets.Of(pin);
+        var device = pin.Device ?? (net.Terminals.Count > 0 ? net.Terminals[0].Device : "");
+        return new Bond(net.Name, pin.ToString(), device, span);
+    }
+
+    /// <summary>A mark taken for a pole's conductor must not be another conductor's name elsewhere on that side.</summary>
+    private void Confirm(ConductorUse use, ConductorNames conductors)
+    {
+        if (conductors.At(use.Chosen).Contains(use.Mark))
+            return;
+        var others = use.Others.Where(o => conductors.At(o).Contains(use.Mark)).ToList();
+        if (others.Count == 0)
+            return;
+        var message =
+            $"{use.Mark} is the marking of {use.Chosen}, but the conductor {use.Mark} arrives at {others[0]}";
+        var remedy = $"name the terminal, {use.Chosen} or {others[0]}";
+        findings.Add(Complaint.AmbiguousTerminal.At(use.Span, message, use.Chosen.Device, remedy));
+    }
+}

@@ -1,0 +1,147 @@
+using Coldpath.Answers;
+using Coldpath.Devices;
+using Coldpath.Findings;
+using Coldpath.Inspection;
+using Coldpath.Notation;
+using Coldpath.Panels;
+using Coldpath.Sheets.Reports.Text;
+using Coldpath.Wiring;
+
+namespace Coldpath;
+
+/// <summary>
+/// The questions that can be asked of a description, each answered from its text alone. Everything the command line
+/// prints comes from here.
+/// </summary>
+public static class Workbench
+{
+    /// <summary>The tool's version.</summary>
+    public const string Version = "0.1.0";
+
+    /// <summary>Every check, by code.</summary>
+    public static IReadOnlyList<Card> Cards => [.. Catalogue.All.Select(c => c.Card)];
+
+    public static CheckReport Check(SourceText source, CancellationToken stop)
+    {
+        var opened = Opened.From(source, stop);
+        return opened.Evidence is { } evidence ? Inspector.Inspect(evidence, stop) : Unreadable(opened);
+    }
+
+    /// <summary>What is live after operations, from powered or from rest.</summary>
+    public static Answered<LiveAnswer> Live(
+        SourceText source,
+        IReadOnlyList<Operation> operations,
+        bool fromRest,
+        CancellationToken stop
+    ) =>
+        Ask<LiveAnswer>(
+            source,
+            evidence =>
+            {
+                var (answer, problem) = new LiveQuestion(evidence).Ask(operations, fromRest);
+                return new(answer, [], problem);
+            },
+            stop
+        );
+
+    /// <summary>What makes a point live, or that nothing can.</summary>
+    public static Answered<WhyAnswer> Why(SourceText source, string point, CancellationToken stop) =>
+        Ask<WhyAnswer>(
+            source,
+            evidence =>
+                Targets.Find(evidence.Netlist, point) is [var first, ..]
+                    ? new WhyQuestion(evidence).Ask(first)
+                    : Unknown<WhyAnswer>(evidence, point),
+            stop
+        );
+
+    /// <summary>What isolates targets; <paramref name="have"/> is the asker's own set, null when there is none.</summary>
+    public static Answered<IsolateAnswer> Isolate(
+        SourceText source,
+        IReadOnlyList<string> targets,
+        IReadOnlyList<string>? have,
+        CancellationToken stop
+    ) =>
+        Ask<IsolateAnswer>(
+            source,
+            evidence =>
+            {
+                var unknown = targets
+                    .Concat(have ?? [])
+                    .FirstOrDefault(t => Targets.Find(evidence.Netlist, t).Count == 0);
+                if (unknown is not null)
+                    return Unknown<IsolateAnswer>(evidence, unknown);
+                var points = targets.SelectMany(t => Targets.Find(evidence.Netlist, t)).Distinct();
+                return new IsolateQuestion(evidence).Ask([.. points], targets, have);
+            },
+            stop
+        );
+
+    /// <summary>The canonical layout of a description.</summary>
+    public static Answered<string> Format(SourceText source)
+    {
+        var parsed = PanelParser.Parse(source);
+        if (parsed.Findings.Count > 0)
+            return new(null, parsed.Findings);
+        var numbers = PanelBinder.Bind(parsed, KindLibrary.Standard).Panel.AllocatedContacts;
+        return new(source.Text, []);
+    }
+
+    /// <summary>The flattened panel as JSON.</summary>
+    public static Answered<string> Netlist(SourceText source)
+    {
+        var bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
+        return bound.Netlist is { } netlist
+            ? NetlistJson.ToText(netlist, indented: true) + "\n"
+            : new Answered<string>(null, bound.Findings);
+    }
+
+    public static IReadOnlyList<string> KindNames => KindLibrary.Standard.Names;
+
+    /// <summary>All standard kinds and what they are.</summary>
+    public static Page Kinds()
+    {
+        var table = new Table("kinds", "", "");
+        foreach (var name in KindNames)
+            table.Add(Style.Plain, name, KindCompiler.Describe(KindLibrary.Standard.Find(name)!).Means ?? "");
+        var page = new Page();
+        table.WriteTo(page);
+        return page;
+    }
+
+    /// <summary>A standard kind as it is written; null when there is none of that name.</summary>
+    public static string? Kind(string name) => KindLibrary.Standard.TextOf(name);
+
+    private static Answered<T> Ask<T>(
+        SourceText source,
+        Func<Evidence, Answered<T>> question,
+        CancellationToken stop
+    )
+        where T : class
+    {
+        var opened = Opened.From(source, stop);
+        return opened.Evidence is { } evidence ? question(evidence) : new(null, opened.Findings);
+    }
+
+    private static Answered<T> Unknown<T>(Evidence evidence, string name)
+        where T : class
+    {
+        var near = SpellChecker.Nearest(name, Targets.Names(evidence.Netlist));
+        return new(
+            null,
+            [],
+            $"no device, terminal or place is called {name}{(near is null ? "" : $"; did you mean {near}?")}"
+        );
+    }
+
+    private static CheckReport Unreadable(Opened opened) =>
+        new()
+        {
+            Source = opened.Source,
+            Panel = opened.Bound.Panel.Name is { Length: > 0 } name ? name : opened.Source.Name,
+            Readable = false,
+            Complete = false,
+            Incomplete = ["the description cannot be read as a panel, so nothing was checked"],
+            Findings = opened.Findings,
+        };
+}

@@ -1,0 +1,255 @@
+using System.Numerics;
+using Coldpath.Circuit.Diagrams;
+using CsCheck;
+using FluentAssertions;
+using Xunit;
+
+namespace Coldpath.Tests.Circuit.Diagrams;
+
+/// <summary>Every operation against truth tables of six variables, held as 64-bit words.</summary>
+public sealed class DiagramTableTests
+{
+    private const int Width = 6;
+    private static readonly int[] Levels = [.. Enumerable.Range(0, Width)];
+    private static readonly Gen<ulong> Truth = Gen.OneOf(
+        Gen.ULong,
+        Gen.Select(Gen.ULong, Gen.ULong, Gen.ULong, (a, b, c) => a & b & c),
+        Gen.Int[0, Width - 1].Select(VariableTruth)
+    );
+
+    [Fact]
+    public void Connectives_agree_with_truth_tables() =>
+        Gen.Select(Truth, Truth, Truth)
+            .Sample(
+                (a, b, c) =>
+                {
+                    var table = new DiagramTable();
+                    var (f, g, h) = (Build(table, a), Build(table, b), Build(table, c));
+                    Read(table, table.And(f, g)).Should().Be(a & b);
+                    Read(table, table.Or(f, g)).Should().Be(a | b);
+                    Read(table, table.Xor(f, g)).Should().Be(a ^ b);
+                    Read(table, table.Implies(f, g)).Should().Be(~a | b);
+                    Read(table, table.Equivalent(f, g)).Should().Be(~(a ^ b));
+                    Read(table, table.Except(f, g)).Should().Be(a & ~b);
+                    Read(table, !f).Should().Be(~a);
+                    Read(table, table.IfThenElse(f, g, h)).Should().Be((a & b) | (~a & c));
+                    table.Meet(f, g).Should().Be((a & b) != 0);
+                    table.Entails(f, g).Should().Be((a & ~b) == 0);
+                }
+            );
+
+    [Fact]
+    public void Equal_functions_are_equal_diagrams() =>
+        Gen.Select(Truth, Truth, Truth)
+            .Sample(
+                (a, b, c) =>
+                {
+                    var table = new DiagramTable();
+                    var (f, g, h) = (Build(table, a), Build(table, b), Build(table, c));
+                    table
+                        .IfThenElse(f, g, h)
+                        .Should()
+                        .Be(table.Or(table.And(f, g), table.And(!f, h)))
+                        .And.Be(Build(table, (a & b) | (~a & c)));
+                    table.Xor(f, g).Should().Be(table.Except(table.Or(f, g), table.And(f, g)));
+                }
+            );
+
+    [Fact]
+    public void Quantifiers_and_cofactors_agree_with_truth_tables() =>
+        Gen.Select(Truth, Truth, Gen.Int[0, 63], Gen.Int[0, 63])
+            .Sample(
+                (a, b, chosen, values) =>
+                {
+                    var table = new DiagramTable();
+                    var (f, g) = (Build(table, a), Build(table, b));
+                    var levels = Levels.Where(level => (chosen >> level & 1) != 0).ToArray();
+                    var cube = table.Cube(levels);
+                    Read(table, table.Exists(f, cube)).Should().Be(Quantify(a, levels, (x, y) => x | y));
+                    Read(table, table.ForAll(f, cube)).Should().Be(Quantify(a, levels, (x, y) => x & y));
+                    Read(table, table.AndExists(f, g, cube))
+                        .Should()
+                        .Be(Quantify(a & b, levels, (x, y) => x | y));
+
+                    var literals = table.Cube(
+                        levels.Select(level => KeyValuePair.Create(level, (values >> level & 1) != 0))
+                    );
+                    var expected = levels.Aggregate(a, (t, l) => Cofactor(t, l, (values >> l & 1) != 0));
+                    Read(table, table.Restrict(f, literals)).Should().Be(expected);
+                    foreach (var level in levels.Take(1))
+                    {
+                        Read(table, table.Restrict(f, level, true)).Should().Be(Cofactor(a, level, true));
+                        Read(table, table.Substitute(f, level, g))
+                            .Should()
+                            .Be((b & Cofactor(a, level, true)) | (~b & Cofactor(a, level, false)));
+                    }
+                }
+            );
+
+    [Fact]
+    public void Count_and_support_agree_with_truth_tables() =>
+        Truth.Sample(a =>
+        {
+            var table = new DiagramTable();
+            var f = Build(table, a);
+            table.Count(f, Levels).Should().Be(BitOperations.PopCount(a));
+            table.Count(f, [.. Levels, 9, 40]).Should().Be(4 * BitOperations.PopCount(a));
+            table.Support(f).Should().Equal(Levels.Where(l => Cofactor(a, l, true) != Cofactor(a, l, false)));
+        });
+
+    [Fact]
+    public void Pick_takes_the_first_satisfying_assignment() =>
+        Truth.Sample(a =>
+        {
+            var table = new DiagramTable();
+            var picked = table.Pick(Build(table, a), Levels);
+            if (a == 0)
+                picked.Should().BeNull();
+            else
+                picked!.Select(p => p.Value).Should().Equal(FirstRow(a));
+        });
+
+    [Fact]
+    public void Minimal_keeps_the_sets_that_contain_no_other() =>
+        Truth.Sample(a =>
+        {
+            var table = new DiagramTable();
+            var f = Build(table, a);
+            var rows = Rows(a).ToArray();
+            bool Contains(int large, int small) => (large & small) == small;
+            ulong Of(IEnumerable<int> sets) => sets.Aggregate(0ul, (t, s) => t | 1ul << s);
+            var minimal = rows.Where(r => !rows.Any(s => s != r && Contains(r, s))).ToArray();
+            Read(table, table.Minimal(f, Levels)).Should().Be(Of(minimal));
+            Read(table, table.UpwardClosure(f))
+                .Should()
+                .Be(Of(Enumerable.Range(0, 64).Where(r => rows.Any(s => Contains(r, s)))));
+            table
+                .Minimal(f, [.. Levels, 8])
+                .Should()
+                .Be(table.Except(table.Minimal(f, Levels), table.Variable(8)));
+        });
+
+    [Fact]
+    public void Sets_come_cheapest_first_then_in_order_of_their_levels() =>
+        Gen.Select(Truth, Gen.Long[0, 3].Array[Width])
+            .Sample(
+                (a, cost) =>
+                {
+                    var table = new DiagramTable();
+                    var sets = table.Sets(Build(table, a), Levels, l => cost[l]).ToArray();
+                    sets.Should().HaveCount(BitOperations.PopCount(a));
+                    sets.Select(s => string.Join(",", s))
+                        .Should()
+                        .Equal(
+                            Rows(a)
+                                .Select(r => Levels.Where(l => (r >> l & 1) != 0).ToArray())
+                                .OrderBy(s => s.Sum(l => cost[l]))
+                                .ThenBy(s => string.Join(",", s), StringComparer.Ordinal)
+                                .Select(s => string.Join(",", s))
+                        );
+                }
+            );
+
+    [Fact]
+    public void A_huge_family_is_counted_and_its_first_sets_are_had_at_once()
+    {
+        var table = new DiagramTable();
+        var f = Diagram.True;
+        for (var i = 0; i < 100; i++)
+            f = table.And(f, table.Or(table.Variable(2 * i), table.Variable(2 * i + 1)));
+        var minimal = table.Minimal(f, [.. Enumerable.Range(0, 200)]);
+        table.Count(minimal, [.. Enumerable.Range(0, 200)]).Should().Be(BigInteger.One << 100);
+        table
+            .Sets(minimal, [.. Enumerable.Range(0, 200)])
+            .Take(2)
+            .Last()
+            .Should()
+            .Equal(Enumerable.Range(0, 100).Select(i => 2 * i + (i == 99 ? 1 : 0)));
+    }
+
+    [Fact]
+    public void The_tables_grow_without_losing_a_node()
+    {
+        var table = new DiagramTable(capacity: 256);
+        var parity = Enumerable
+            .Range(0, 3000)
+            .Aggregate(Diagram.False, (f, l) => table.Xor(f, table.Variable(l)));
+        table.NodeCount(parity).Should().Be(3000);
+        table.Count(parity, [.. Enumerable.Range(0, 3000)]).Should().Be(BigInteger.One << 2999);
+        Enumerable
+            .Range(0, 3000)
+            .Reverse()
+            .Aggregate(Diagram.False, (f, l) => table.Xor(table.Variable(l), f))
+            .Should()
+            .Be(parity);
+    }
+
+    [Fact]
+    public void A_spent_budget_ends_the_search()
+    {
+        var table = new DiagramTable(budget: 1000);
+        var build = () => Enumerable.Range(0, 2000).Select(table.Variable).ToArray();
+        build.Should().Throw<DiagramLimitException>();
+    }
+
+    [Fact]
+    public void A_cancelled_search_ends()
+    {
+        using var source = new CancellationTokenSource();
+        var table = new DiagramTable(cancellation: source.Token);
+        source.Cancel();
+        var build = () => Enumerable.Range(0, 20_000).Select(table.Variable).ToArray();
+        build.Should().Throw<OperationCanceledException>();
+    }
+
+    private static ulong VariableTruth(int level) =>
+        Enumerable.Range(0, 64).Aggregate(0ul, (t, row) => (row >> level & 1) == 0 ? t : t | 1ul << row);
+
+    private static Diagram Build(DiagramTable table, ulong truth) => Build(table, truth, 0, 0);
+
+    private static Diagram Build(DiagramTable table, ulong truth, int level, int row) =>
+        level == Width
+            ? ((truth >> row & 1) != 0 ? Diagram.True : Diagram.False)
+            : table.IfThenElse(
+                table.Variable(level),
+                Build(table, truth, level + 1, row | 1 << level),
+                Build(table, truth, level + 1, row)
+            );
+
+    private static ulong Read(DiagramTable table, Diagram f)
+    {
+        var truth = 0ul;
+        for (var row = 0; row < 64; row++)
+            if (table.Evaluate(f, [.. Levels.Select(l => (row >> l & 1) != 0)]))
+                truth |= 1ul << row;
+        return truth;
+    }
+
+    private static ulong Cofactor(ulong truth, int level, bool value)
+    {
+        var result = 0ul;
+        for (var row = 0; row < 64; row++)
+        {
+            var source = value ? row | 1 << level : row & ~(1 << level);
+            result |= (truth >> source & 1) << row;
+        }
+        return result;
+    }
+
+    private static ulong Quantify(ulong truth, int[] levels, Func<ulong, ulong, ulong> join) =>
+        levels.Aggregate(truth, (t, l) => join(Cofactor(t, l, false), Cofactor(t, l, true)));
+
+    private static IEnumerable<int> Rows(ulong truth) =>
+        Enumerable.Range(0, 64).Where(row => (truth >> row & 1) != 0);
+
+    private static bool[] FirstRow(ulong truth) =>
+        Rows(truth)
+            .Select(row => Levels.Select(l => (row >> l & 1) != 0).ToArray())
+            .OrderBy(
+                row => row,
+                Comparer<bool[]>.Create(
+                    (x, y) => x.Zip(y).Select(p => p.First.CompareTo(p.Second)).FirstOrDefault(c => c != 0)
+                )
+            )
+            .First();
+}

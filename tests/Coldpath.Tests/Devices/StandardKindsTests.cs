@@ -1,0 +1,140 @@
+using Coldpath.Devices;
+using Coldpath.Findings;
+using Coldpath.Notation;
+using Coldpath.Notation.Syntax;
+using FluentAssertions;
+using Xunit;
+
+namespace Coldpath.Tests.Devices;
+
+public class StandardKindsTests
+{
+    public static TheoryData<string> Names => [.. KindLibrary.Standard.Names];
+
+    /// <summary>Each kind in as many forms as its <c>if</c>s tell apart.</summary>
+    public static readonly string[] Lines =
+    [
+        "supply MAINS 480Y/277 V, available 18 kA",
+        "supply MAINS 240 V, high-leg delta, high leg L1",
+        "supply MAINS 240 V, high-leg delta",
+        "supply MAINS 240 V, high-leg delta, high leg L3",
+        "supply MAINS 480 V, corner-earthed delta",
+        "supply MAINS 480 V, resistance-earthed, limited",
+        "supply MAINS 480 V, unearthed",
+        "supply MAINS 400/230 V, TN-S",
+        "supply MAINS 400/230 V, TN-C",
+        "supply MAINS 400/230 V, TN-C-S",
+        "supply MAINS 400/230 V, TT",
+        "supply MAINS 400/230 V, IT",
+        "supply MAINS 240/120 V, phases 1, earthed centre tap",
+        "supply MAINS 230 V, 1-phase, TN-S",
+        "supply MAINS 230 V, 1-phase, TN-C",
+        "supply MAINS 230 V, 1-phase, TT",
+        "supply MAINS 230 V, 1-phase, IT",
+        "supply MAINS 110 V DC, dc, TN-S",
+        "supply MAINS 24 V, dc, unearthed, SELV",
+        "generator G1 480 V, limited, synchronised with MAINS",
+        "control supply EXT 120 V, origin \"lighting panel\"",
+        "control supply EXT 24 V DC, PELV",
+        "control supply EXT 24 V DC, SELV",
+        "control supply EXT 230 V, unearthed",
+        "disconnect Q1 200 A, lockable, visible break, door interlocked",
+        "fused disconnect Q1 100 A, fuses 80 A, class J, interrupting 200 kA, lockable",
+        "breaker Q1 50 A, magnetic-only, two-pole, interrupting 14 kA",
+        "breaker Q2 16 A, motor protection set 8.5 A, lockable, interrupting 50 kA",
+        "fuse F1 three-pole 175 A class J, interrupting 200 kA",
+        "fuse F10 2 A",
+        "distribution block XD1 three-pole",
+        "terminal strip X1",
+        "current transformer T5 100 A to 5 A, three-pole",
+        "contactor K1 140 A AC-3, coil 120 V, mirror contacts",
+        "contactor K1 two-pole 32 A AC-1, coil 24 V DC",
+        "overload relay F3 class 10, range 90 A to 150 A, set 96 A",
+        "overload relay F3 electronic, class 10A, set 3.4 A, automatic reset, earth fault",
+        "overload relay F3 electronic, class 30, set 4 A, current transformers T5 and T6, phase loss, earth fault",
+        "protection relay B1 500 V, phase sequence",
+        "protection relay B1 400 V, phase loss",
+        "protection relay F5 earth fault, set 0.3 A, auxiliary supply 120 V",
+        "soft starter U1 124 A, three-leg, overload class 10 set 96 A, control supply 120 V",
+        "soft starter U1 52 A, two-leg, internal bypass, soft stop 10 s, control supply 120 V, input 24 V DC, phase loss, earth fault, fail-safe trip",
+        "drive U1 65 A, overload class 10 set 62 A, discharge 300 s",
+        "drive U1 65 A, control supply 120 V, input 120 V, enable input, safe torque off, brake chopper, phase loss, earth fault, fail-safe trip",
+        "drive U1 65 A, enable input",
+        "drive U1 65 A, safe torque off, input 24 V DC",
+        "control transformer T1 480 V to 120 V, 350 VA, X2 earthed",
+        "control transformer T1 400 V to 24 V, X1 earthed, PELV",
+        "relay K0 coil 120 V, linked contacts",
+        "relay K0 coil 24 V DC",
+        "on-delay timer K4 10 s, coil 120 V",
+        "off-delay timer K5 10 s, coil 120 V",
+        "safety relay K5 230 V, feedback loop",
+        "safety relay K5 24 V DC, reset automatic",
+        "selector S1 HAND | OFF | AUTO",
+        "key selector S2 NORMAL | BYPASS, rest NORMAL",
+        "push button S3 \"control on\"",
+        "push button S1 stop",
+        "emergency stop S0",
+        "level contact B1 closes on high water",
+        "level contact B2 opens on \"low water\"",
+        "pressure contact B3 closes on low pressure",
+        "flow contact B4 opens on no flow",
+        "temperature contact B5 opens on winding hot",
+        "limit switch B6 opens at gate open",
+        "lamp P1 red \"running\"",
+        "horn P4",
+        "transfer switch TS1 100 A, manual",
+        "transfer switch TS1 100 A, automatic, poles 4",
+        "capacitor C1 12 kvar 480 V, discharge 60 s",
+        "capacitor C1 single-phase 25 uF 230 V",
+        "autotransformer T2 100 hp 480 V, tap 65 %",
+        "starting resistor R1 2 ohm",
+        "line reactor R2 3 %",
+        "mechanical interlock MI1 between K1 and K2",
+        "reversing pair RP1 between K1 and K2",
+        "speed pair SP1 between K1 and K2",
+        "change-over pair CP1 between K1 and K2",
+        "earth XPE",
+        "earth XPE electrode",
+        "motor M1 75 hp 460 V, 96 A, service factor 1.15, stall 12 s hot",
+        "motor M1 six-lead 30 kW 400 V, 57 A",
+        "motor M1 six-lead part winding, 30 kW",
+        "motor M1 nine-lead 10 hp",
+        "motor M1 twelve-lead 100 hp 460 V",
+        "motor M1 two-speed 4.4 kW 400 V, 9.2 A, 1450 rpm, low speed 720 rpm",
+        "motor M1 two-speed, tapped winding, 6.5 kW 400 V, 14 A, 1460 rpm, low speed 730 rpm",
+        "motor MTR phases 1, 5 hp 230 V, 26 A",
+    ];
+
+    public static TheoryData<string> Forms => [.. Lines];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void ReadsWithoutFindings(string name)
+    {
+        var parsed = PanelParser.Parse(new SourceText(name, KindLibrary.Standard.TextOf(name)!));
+
+        parsed.Findings.Should().BeEmpty();
+        parsed.Panel.Statements.Should().ContainSingle().Which.Should().BeOfType<KindSyntax>();
+        var kind = KindCompiler.Describe(KindLibrary.Standard.Find(name)!);
+        kind.Name.Should().Be(name);
+        kind.Means.Should().NotBeNullOrWhiteSpace();
+        kind.Letter.Should().NotBeNullOrEmpty();
+        kind.Symbol.Should().NotBeNullOrEmpty();
+    }
+
+    [Theory]
+    [MemberData(nameof(Forms))]
+    public void MakesABlueprint(string line)
+    {
+        var made = Declared.Instance(line);
+
+        made.Findings.Should().BeEmpty();
+        Soundness.Check(made.Blueprint!);
+    }
+
+    [Fact]
+    public void EveryKindIsTried() =>
+        KindLibrary
+            .Standard.Names.Should()
+            .OnlyContain(n => Lines.Any(l => l.StartsWith(n + " ", StringComparison.Ordinal)));
+}
