@@ -8,12 +8,14 @@ namespace Coldpath.Inspection;
 /// <param name="Starter">The semiconductor's device.</param>
 /// <param name="Neighbours">The other controllers of the starter's way: its line and output contactors.</param>
 /// <param name="Carrying">States in which the bypass alone makes the load run.</param>
+/// <param name="SideBySide">States in which the load sides of the two are joined.</param>
 public sealed record Bypass(
     string Motor,
     string Contactor,
     string Starter,
     IReadOnlyList<string> Neighbours,
-    Diagram Carrying
+    Diagram Carrying,
+    Diagram SideBySide
 );
 
 /// <summary>Finds the bypass contactors among the ways.</summary>
@@ -32,6 +34,14 @@ public static class Bypasses
             contactor,
             starter,
             [.. through.Devices.Except(round.Devices).Where(tag => tag != starter)],
-            round.States
+            round.States,
+            SideBySide(evidence, contactor, starter)
+        );
+
+    private static Diagram SideBySide(Evidence evidence, string contactor, string starter) =>
+        evidence.Table.AnyOf(
+            from pole in evidence.Devices.Poles(contactor)
+            from leg in evidence.Devices.Poles(starter)
+            select evidence.Network.Joined(pole.B, leg.B)
         );
 }
