@@ -38,10 +38,16 @@ public static class Bypasses
             SideBySide(evidence, contactor, starter)
         );
 
-    private static Diagram SideBySide(Evidence evidence, string contactor, string starter) =>
-        evidence.Table.AnyOf(
-            from pole in evidence.Devices.Poles(contactor)
-            from leg in evidence.Devices.Poles(starter)
-            select evidence.Network.Joined(pole.B, leg.B)
+    /// <summary>Joined past the two themselves, which conduct.</summary>
+    private static Diagram SideBySide(Evidence evidence, string contactor, string starter)
+    {
+        var poles = evidence.Devices.Poles(contactor).ToArray();
+        var legs = evidence.Devices.Poles(starter).ToArray();
+        var beside = evidence.Network.Without(poles.Concat(legs).Select(e => e.Id));
+        return evidence.Table.AnyOf(
+            from pole in poles
+            from leg in legs
+            select beside.Joined(pole.B, leg.B)
         );
+    }
 }

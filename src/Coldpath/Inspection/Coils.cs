@@ -32,9 +32,8 @@ public static class Coils
     private static Diagram Powered(Evidence evidence)
     {
         var behaviour = evidence.Behaviour;
-        var present = Presences(evidence).Select(behaviour.Space.IndexOf).Select(v => behaviour.Space.Is(v, behaviour.Space.Rest[v]));
         var closed = evidence.Netlist.Powered.Select(o => behaviour.Space.Is(o.Variable, o.Value));
-        return evidence.Table.AllOf([evidence.Settled, .. present, .. closed]);
+        return evidence.Table.AllOf([evidence.Settled, evidence.AllSupplied, .. closed]);
     }
 
     /// <summary>Voltages outside the band in which the coil is sure to pull in that reach it all the same.</summary>
@@ -72,17 +71,11 @@ public static class Coils
             .Distinct()
             .Order();
 
-    /// <summary>Variables that say whether a supply or one of its conductors is there.</summary>
-    private static IEnumerable<string> Presences(Evidence evidence) =>
-        evidence.Netlist.Supplies.SelectMany(s =>
-            Guards.Variables(s.Present).Concat(s.Conductors.SelectMany(c => Guards.Variables(c.Present)))
-        );
-
     private static bool CutsPower(Evidence evidence, Transition move)
     {
         var variable = evidence.Netlist.Variables[move.Variable];
         var device = evidence.Devices.Known(variable.Device) ? evidence.Devices[variable.Device] : null;
-        return Presences(evidence).Contains(variable.Name)
+        return evidence.IsPresence(variable)
             || device?.Isolates?.Variable == variable.Name
             || move.Cause == Cause.Short
             || (device?.OpensOnShort.Count > 0 && move.Cause == Cause.Operator);

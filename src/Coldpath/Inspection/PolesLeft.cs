@@ -36,6 +36,7 @@ public static class PolesLeftClosed
         from motor in evidence.Motors
         let off = evidence.Table.AllOf(
             evidence.Quiet,
+            evidence.Intact,
             !evidence.Devices.AnyClosed(controller),
             !evidence.Runs(motor),
             SolidlyLive(evidence.Network, motor)

@@ -47,7 +47,8 @@ public static class Restlessness
             evidence.Reachable,
             evidence.Table.AnyOf(outcomes.Select(o => Differs(evidence, o))),
             !evidence.Behaviour.Settling.Before(evidence.Behaviour.Shorted),
-            AtMostOneHeld(evidence)
+            AtMostOneHeld(evidence),
+            evidence.Intact
         );
         for (var found = 0; found < Most && evidence.Behaviour.ShortestTo(states) is { } story; found++)
         {

@@ -10,7 +10,11 @@ public static class ShortCircuits
     public static IEnumerable<Culprits> Within(Evidence evidence, Supply supply) =>
         CulpritSearch.In(
             evidence,
-            evidence.Table.And(evidence.Reachable, Inside(evidence, supply)),
+            evidence.Table.AllOf(
+                evidence.Reachable,
+                Inside(evidence, supply),
+                !evidence.Behaviour.UnprotectedShort
+            ),
             supply.Name
         ).Where(c => !IsInterlockGap(evidence, c));
 
