@@ -36,26 +36,34 @@ public static class PassingPositions
             || named.Contains(new Operation(variable.Name, value))
             || Exit(variable, value) is not { } exit
             || Entry(variable, value) is not { } entry
-            || !(IsAlike(variable.Name, value, entry.From, conditions) || IsAlike(variable.Name, value, exit.To, conditions))
+            || !(
+                IsAlike(variable.Name, value, entry.From, conditions)
+                || IsAlike(variable.Name, value, exit.To, conditions)
+            )
         )
             return variable;
         return variable with
         {
             Values = [.. variable.Values.Where(v => v != value)],
-            Moves = [.. variable.Moves.Where(m => m != exit).Select(m => m == entry ? m with { To = exit.To } : m)],
+            Moves =
+            [
+                .. variable.Moves.Where(m => m != exit).Select(m => m == entry ? m with { To = exit.To } : m),
+            ],
         };
     }
 
     /// <summary>The one way out of a value, taken by itself whatever holds.</summary>
     private static Move? Exit(Variable variable, string value) =>
-        variable.Moves.Where(m => m.From == value).ToList() is
-            [{ By: Mover.Settle, When: Constant { Value: true } } exit]
+        variable.Moves.Where(m => m.From == value).ToList()
+            is [{ By: Mover.Settle, When: Constant { Value: true } } exit]
             ? exit
             : null;
 
     /// <summary>The one way in, made from a settled state.</summary>
     private static Move? Entry(Variable variable, string value) =>
-        variable.Moves.Where(m => m.To == value).ToList() is [{ By: Mover.Operator or Mover.Process } entry] ? entry : null;
+        variable.Moves.Where(m => m.To == value).ToList() is [{ By: Mover.Operator or Mover.Process } entry]
+            ? entry
+            : null;
 
     private static bool IsAlike(string variable, string a, string b, IEnumerable<Expression> conditions) =>
         conditions.All(c => At(c, variable, a) == At(c, variable, b));

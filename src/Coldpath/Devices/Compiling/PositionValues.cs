@@ -45,9 +45,7 @@ internal static class PositionValues
             return off;
         if (context.Ratings[RestRating]?.Text is { } declared && positions.Contains(declared))
             return declared;
-        context.Assumed.Add(
-            $"{context.Tag} is taken to rest at {positions[0]}: no position is OFF, STOP or 0"
-        );
+        context.Assumed.Add($"at rest it is taken to stand at {positions[0]}: no position is OFF, STOP or 0");
         return positions[0];
     }
 

@@ -112,7 +112,7 @@ internal sealed class VariableBuilder(KindContext context)
         var rated = context.Arithmetic.Of(line.At);
         if (rated is null)
             context.Assumed.Add(
-                $"{context.Tag}: the voltage of its {PartBuilder.NameOf(line)} is not given, so any voltage is taken to do"
+                $"the voltage of its {PartBuilder.NameOf(line)} is not given: any voltage is taken to do"
             );
         variables.Add(
             new Variable

@@ -84,8 +84,8 @@ internal sealed class RatingBook
         var name = RatingForms.NameOf(asked);
         if (asked.Default is WordAtom { Text: FromSystem })
             return OfSystem(name, facts);
-        if (asked is { Form: ChoiceFormSyntax, Default: WordAtom choice })
-            return new Rating(name, choice.Text, Words: [choice.Text]);
+        if (asked.Form is ChoiceFormSyntax)
+            return Chosen(name, asked.Default.Span.Text);
         return RatingValues.Read(new AtomRow([asked.Default]), asked);
     }
 
@@ -99,17 +99,19 @@ internal sealed class RatingBook
                 facts.SecondVoltage,
                 facts.Direct ? "V DC" : "V"
             ),
-            "phases" when facts.Phases is { } phases => new Rating(name, Printed(phases, ""), phases),
+            "phases" when facts.Phases is { } phases => Chosen(name, Printed(phases, "")),
             "frequency" when facts.Frequency is { } hertz => new Rating(
                 name,
                 Printed(hertz, "Hz"),
                 hertz,
                 Unit: "Hz"
             ),
-            "earthing" when facts.Earthing is { } earthing => new Rating(name, earthing, Words: [earthing]),
-            "current" => new Rating(name, facts.Direct ? "dc" : "ac", Words: [facts.Direct ? "dc" : "ac"]),
+            "earthing" when facts.Earthing is { } earthing => Chosen(name, earthing),
+            "current" => Chosen(name, facts.Direct ? "dc" : "ac"),
             _ => null,
         };
+
+    private static Rating Chosen(string name, string choice) => new(name, choice, Words: [choice]);
 
     private static string Printed(double value, string unit) =>
         $"{value.ToString("0.###", CultureInfo.InvariantCulture)} {unit}".TrimEnd();

@@ -109,7 +109,7 @@ internal sealed class Bracket(DeviceReading reading, TerminalBook book, Conducto
     /// <summary>Says so when only the side away from the chain has the marking; it is not guessed which is meant.</summary>
     private string? OtherSide(WordSyntax name, bool loadSide)
     {
-        if (Own(name.Text, terminals) is not { } terminal)
+        if (Findings.Count > 0 || Own(name.Text, terminals) is not { } terminal)
             return null;
         var (near, far) = loadSide ? ("load", "line") : ("line", "load");
         var message = $"{name} of {reading.Tag} is not on its {near} side, which the chain meets here";

@@ -36,7 +36,8 @@ internal sealed class ConductorNames
     private static IEnumerable<(string Left, string Right)> Poles(Blueprint blueprint) =>
         blueprint.Parts.Where(p => p.Through).SelectMany(p => p.Left.Zip(p.Right));
 
-    private static IEnumerable<(string Terminal, string Name)> Sources(Blueprint blueprint) =>
+    /// <summary>Where conductors begin, and what they are called.</summary>
+    public static IEnumerable<(string Terminal, string Name)> Sources(Blueprint blueprint) =>
         blueprint
             .Network.Supplies.Concat(blueprint.Network.Converters.Select(c => c.Output))
             .SelectMany(s => s.Conductors)

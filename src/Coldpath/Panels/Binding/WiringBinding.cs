@@ -44,10 +44,25 @@ internal sealed class WiringBinding(
             .Select(c => (Syntax: c, Woven: Weaver.Weave(c, reader, contacts, terminals, conductors)))
             .ToList();
         var stuck = woven.TrueForAll(w => w.Woven.Waits);
+        var feedsAreBroken = stuck && !findings.AreHarmless;
         foreach (var (_, done) in woven.Where(w => stuck || !w.Woven.Waits))
-            Take(done);
+            Take(
+                feedsAreBroken
+                    ? done with
+                    {
+                        Findings = [.. done.Findings.Where(f => !MissesConductor(f))],
+                    }
+                    : done
+            );
         return stuck ? [] : [.. woven.Where(w => w.Woven.Waits).Select(w => w.Syntax)];
     }
+
+    /// <summary>A conductor that a chain with a mistake would have brought is not missed.</summary>
+    private bool MissesConductor(Finding finding) =>
+        finding.Code == Complaint.UnknownTerminal.Code
+        && Known()
+            .SelectMany(d => ConductorNames.Sources(d.Blueprint))
+            .Any(s => s.Name == finding.Location.Text);
 
     private void Take(Woven done)
     {
@@ -60,7 +75,7 @@ internal sealed class WiringBinding(
 
     private ConductorNames Conductors() => new(Known(), joints);
 
-    private IEnumerable<(string, Blueprint)> Known() =>
+    private IEnumerable<(string Tag, Blueprint Blueprint)> Known() =>
         roster.InOrder.Where(d => d.Blueprint is not null).Select(d => (d.Tag, d.Blueprint!));
 
     private void Join(WireSyntax wire)
