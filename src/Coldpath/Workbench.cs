@@ -101,7 +101,7 @@ public static class Workbench
     /// <summary>All standard kinds and what they are.</summary>
     public static Page Kinds()
     {
-        var table = new Table("kinds", "", "");
+        var table = new Table("kind", "what it is");
         foreach (var name in KindNames)
             table.Add(Style.Plain, name, KindCompiler.Describe(KindLibrary.Standard.Find(name)!).Means ?? "");
         var page = new Page();

@@ -46,7 +46,7 @@ internal static class ConductionTrial
 
     private static IEnumerable<Cost> Ask(Netlist netlist, StateSpace states, Diagram within)
     {
-        var network = new Network(netlist, states, within);
+        var network = new Network(netlist, states, within: within);
         var moves = netlist.Variables.SelectMany(v => v.Moves).ToArray();
         var heaters = netlist.Elements.Where(e => e.Type == ElementType.Thermal).ToArray();
         yield return Step("moves", () => moves.Select(m => network.Of(m.When)));

@@ -19,7 +19,10 @@ public static class Coils
     /// </summary>
     public static Diagram NeverDrops(Evidence evidence, Variable armature)
     {
-        var start = evidence.Table.And(evidence.Settled, evidence.Is(armature, "in"));
+        var fed = Presences(evidence).Distinct().Select(name => evidence.Behaviour.Space.Variables.First(v => v.Name == name));
+        var start = evidence.Table.AllOf(
+            [evidence.Settled, evidence.Is(armature, "in"), .. fed.Select(v => evidence.Is(v, v.Rest))]
+        );
         if (start.IsFalse)
             return start;
         var after = evidence
@@ -63,11 +66,17 @@ public static class Coils
             .Distinct()
             .Order();
 
+    /// <summary>Variables that say whether a supply or one of its conductors is there.</summary>
+    private static IEnumerable<string> Presences(Evidence evidence) =>
+        evidence.Netlist.Supplies.SelectMany(s =>
+            Guards.Variables(s.Present).Concat(s.Conductors.SelectMany(c => Guards.Variables(c.Present)))
+        );
+
     private static bool CutsPower(Evidence evidence, Transition move)
     {
         var variable = evidence.Netlist.Variables[move.Variable];
         var device = evidence.Devices.Known(variable.Device) ? evidence.Devices[variable.Device] : null;
-        return variable.Kind == VariableKind.Supply
+        return Presences(evidence).Contains(variable.Name)
             || device?.Isolates?.Variable == variable.Name
             || move.Cause == Cause.Short
             || (device?.OpensOnShort.Count > 0 && move.Cause == Cause.Operator);

@@ -26,7 +26,7 @@ public static class EarthedConductors
         from supply in evidence.Supplies
         from conductor in supply.Conductors
         let states = Passing(evidence, supply, conductor, element)
-        where !states.IsFalse && !OpensLiveToo(evidence, element, supply, conductor)
+        where !states.IsFalse && !OpensLiveToo(evidence, element)
         select new EarthedBreak(
             element.Device,
             element.Id,
@@ -68,33 +68,36 @@ public static class EarthedConductors
             without.Joined(conductor.Net, element.A),
             without.Joined(conductor.Net, element.B)
         );
-        return table.AllOf(states, !both, !network.Short(supply.Name));
+        return table.AllOf(states, !both, !network.AnyShort());
     }
 
-    /// <summary>The same variable opens an unearthed conductor of the supply as well.</summary>
-    private static bool OpensLiveToo(
-        Evidence evidence,
-        Element element,
-        Supply supply,
-        SupplyConductor conductor
-    )
+    /// <summary>
+    /// The same variable opens the unearthed side too: another main pole, or a contact without which what hangs on this
+    /// one is dead.
+    /// </summary>
+    private static bool OpensLiveToo(Evidence evidence, Element element)
     {
         var moving = Moving(evidence, element);
-        return evidence
+        var together = evidence
             .Devices.Elements(element.Device)
             .Where(other => other.Id != element.Id && Moving(evidence, other).Intersect(moving).Any())
-            .Any(other =>
-                supply.Conductors.Any(c =>
-                    c != conductor
-                    && evidence.Table.Meet(
-                        evidence.Settled,
-                        evidence.Table.And(
-                            evidence.Network.Joined(c.Net, other.A),
-                            !evidence.Network.Bonded(c.Net)
-                        )
-                    )
-                )
+            .ToArray();
+        return element.Power
+            ? together.Any(other => other.Power)
+            : together.Any(other => FeedsAllBeyond(evidence, element, other.Id));
+    }
+
+    private static bool FeedsAllBeyond(Evidence evidence, Element element, string other)
+    {
+        var without = evidence.Network.Without([other]);
+        var beyond = evidence
+            .Netlist.Elements.Where(e => e.Type == ElementType.Load)
+            .SelectMany(e =>
+                e.A == element.A || e.A == element.B ? [e.B]
+                : e.B == element.A || e.B == element.B ? new[] { e.A }
+                : []
             );
+        return !evidence.Table.Meet(evidence.Settled, evidence.Table.AnyOf(beyond.Select(without.Live)));
     }
 
     private static bool ByTripOnly(Evidence evidence, Element element)

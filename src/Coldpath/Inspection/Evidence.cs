@@ -107,11 +107,15 @@ public sealed class Evidence
         var all = names.Distinct().ToArray();
         return all.Length <= 4
             ? List(all)
-            : $"{string.Join(", ", all[..3])} and {all.Length - 3} more points";
+            : $"{string.Join(", ", all[..3])} and {all.Length - 3} more";
     }
 
     /// <summary>States in which the armature wants a move that an interlock forbids.</summary>
     public Diagram Blocked(Variable armature) => Behaviour.Blocked(Behaviour.Space.IndexOf(armature.Name));
+
+    /// <summary>A side of its coil is not wired at all: a finding of its own.</summary>
+    public bool HasOpenCoil(Variable armature) =>
+        Panel.UnconnectedTerminals().Any(t => Netlist.Points.Any(p => p.Name == t.ToString() && armature.Coil.Contains(p.Net)));
 
     /// <summary>", in passing" when the circuit settles in none of the states.</summary>
     public string Passing(Diagram states) => Table.Meet(states, Settled) ? "" : ", in passing";
@@ -146,17 +150,19 @@ public sealed class Evidence
 
     private List<string> DevicesOf(Intent intent)
     {
-        var variables = Guards.Variables(intent.When).Concat(intent.By.Select(o => o.Variable)).ToHashSet();
-        var named = Whole.Netlist.Variables.Where(v => variables.Contains(v.Name)).Select(v => v.Device);
-        return
+        var named = Guards.Names(intent.When).Concat(intent.By.Select(o => o.Variable)).ToHashSet();
+        var netlist = Whole.Netlist;
+        IEnumerable<string?> devices =
         [
-            .. new[] { intent.Of }
-                .OfType<string>()
-                .Concat(intent.Via)
-                .Concat(named)
-                .Where(Devices.Known)
-                .Distinct(),
+            intent.Of,
+            .. intent.Via,
+            .. netlist.Variables.Where(v => named.Contains(v.Name)).Select(v => v.Device),
+            .. netlist.Elements.Where(e => named.Contains(e.Id)).Select(e => e.Device),
+            .. netlist.Loads.Where(l => named.Contains(l.Name)).Select(l => Devices.Element(l.Elements[0]).Device),
+            .. netlist.Points.Where(p => named.Contains(p.Net)).Select(p => p.Device).Take(1),
+            .. named,
         ];
+        return [.. devices.OfType<string>().Where(Devices.Known).Distinct()];
     }
 
     /// <summary>"dead" is asked of the panel whose parts may fail, all else of the one whose parts do not.</summary>

@@ -17,7 +17,12 @@ public static class Restlessness
     public static IEnumerable<Restless> Chatter(Evidence evidence)
     {
         var table = evidence.Table;
-        var states = table.And(evidence.Reachable, evidence.Behaviour.Settling.Chatter);
+        // A supply that collapses and comes back while a short stands is the short's finding.
+        var states = table.AllOf(
+            evidence.Reachable,
+            evidence.Behaviour.Settling.Chatter,
+            !evidence.Behaviour.Settling.Before(evidence.Behaviour.Shorted)
+        );
         for (var found = 0; found < Most && evidence.Behaviour.ShortestTo(states) is { } story; found++)
         {
             var cycle = evidence.Behaviour.Settling.After(evidence.Behaviour.Space.Of(story.End));

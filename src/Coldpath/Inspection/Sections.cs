@@ -22,6 +22,7 @@ public sealed class Sections
     private readonly HashSet<string> isolating;
     private readonly Lazy<Network> allIsolatorsOut;
     private readonly Lazy<Network> allContactsOut;
+    private readonly Lazy<IReadOnlyList<PoleLeft>> leftLive;
 
     public Sections(Evidence evidence)
     {
@@ -33,21 +34,49 @@ public sealed class Sections
                 isolating.Concat(evidence.Netlist.Elements.Where(IsContact).Select(e => e.Id))
             )
         );
+        leftLive = new(() =>
+            [.. PolesLeftClosed.Of(evidence, evidence.Devices.Isolators.Select(d => d.Tag))]
+        );
         All = Find();
     }
 
     public IReadOnlyList<Section> All { get; }
 
     /// <summary>
-    /// Sections with a device in them that no set of isolating devices makes dead, those that hold a supply's own
-    /// conductor left out. With <paramref name="byContacts"/> those that contacts could still switch off, without it
+    /// Everything in sections that no set of isolating devices makes dead, as one; null when there is nothing. Sections
+    /// that hold a supply's own conductor are left out, and those that an isolator with too few poles leaves live
+    /// (another finding). With <paramref name="byContacts"/> sections that contacts could still switch off, without it
     /// those that nothing can.
     /// </summary>
-    public IEnumerable<Section> NotIsolated(bool byContacts) =>
-        All.Where(s => !HoldsSource(s) && s.Devices.Count > 0)
-            .Where(s =>
-                StaysLive(s, allIsolatorsOut.Value) && StaysLive(s, allContactsOut.Value) != byContacts
+    public Section? NotIsolated(bool byContacts)
+    {
+        var found = All.Where(s => !HoldsSource(s) && s.Devices.Count > 0)
+            .Where(s => StaysLive(s, allIsolatorsOut.Value) && StaysLive(s, allContactsOut.Value) != byContacts)
+            .Where(s => !IsLeftLive(s) && !(byContacts && IsFedByUnswitched(s)))
+            .ToArray();
+        var tags = found.SelectMany(s => s.Devices).ToHashSet();
+        return found.Length == 0
+            ? null
+            : new(
+                [.. found.SelectMany(s => s.Nets)],
+                [.. evidence.Devices.All.Select(d => d.Tag).Where(tags.Contains)],
+                [.. found.SelectMany(s => s.Points)]
             );
+    }
+
+    /// <summary>Contacts part it from a section that nothing can switch off: that one is the finding.</summary>
+    private bool IsFedByUnswitched(Section section) =>
+        NotIsolated(byContacts: false) is { } unswitched
+        && unswitched.Nets.Any(net =>
+            evidence.Table.Meet(evidence.Behaviour.Space.Domain, evidence.Network.Joined(section.Nets[0], net))
+        );
+
+    private bool IsLeftLive(Section section) =>
+        leftLive.Value.Any(left =>
+            left.Motor.Terminals.Any(terminal =>
+                evidence.Table.Meet(evidence.Settled, evidence.Network.Joined(section.Nets[0], terminal))
+            )
+        );
 
     /// <summary>The section of a net.</summary>
     public Section Of(string net) => All.First(s => s.Nets.Contains(net));

@@ -6,7 +6,7 @@ namespace Coldpath.Inspection;
 /// <summary>Reachable shorts, sorted by the supplies and the devices that make them.</summary>
 public static class ShortCircuits
 {
-    /// <summary>Two conductors of different voltage of one supply lie in one solid component.</summary>
+    /// <summary>Two conductors of one supply bolted together, a fuse or breaker in the way.</summary>
     public static IEnumerable<Culprits> Within(Evidence evidence, Supply supply) =>
         CulpritSearch.In(
             evidence,
@@ -22,6 +22,7 @@ public static class ShortCircuits
             evidence.Network.JoinedTwice(first.Name, second.Name),
             evidence.Network.Short(first.Name),
             evidence.Network.Short(second.Name),
+            !evidence.Behaviour.UnprotectedShort,
             !Inside(evidence, first),
             !Inside(evidence, second)
         );

@@ -37,6 +37,9 @@ internal sealed class RoleBuilder(KindContext context)
     private Isolation? isolation;
 
     public ControlUse Use { get; private set; }
+
+    /// <summary>A stop that must stop everything, whatever feeds it.</summary>
+    public bool Emergency { get; private set; }
     public IReadOnlyList<Constraint> Constraints => constraints;
     public IReadOnlyList<LinkRule> Links => links;
     public IReadOnlyList<KeyValuePair<string, Expression>> States => states;
@@ -84,6 +87,7 @@ internal sealed class RoleBuilder(KindContext context)
             Tag = "",
             Kind = kind,
             Use = Use,
+            Emergency = Emergency,
             Protects = protects,
             Isolates = isolation,
             OpensOnShort = openings,
@@ -94,6 +98,11 @@ internal sealed class RoleBuilder(KindContext context)
 
     private ControlUse UseOf(UseSyntax line)
     {
+        if (line.Use is { Text: "emergency" })
+        {
+            Emergency = true;
+            return ControlUse.Stop;
+        }
         if (line.Use is { } word)
             return context.Word(word, "use of a control", Uses);
         var name = string.Join(' ', line.From);

@@ -55,6 +55,11 @@ internal sealed class DeviceFlattening(PlacedDevice device, DeviceNames names, G
             Kind = device.Blueprint.Kind.Name,
             Place = device.Place,
             Use = device.Blueprint.Use,
+            Emergency = network.Devices.Any(d => d.Emergency),
+            States =
+            [
+                .. device.Blueprint.States.Select(s => KeyValuePair.Create(s.Key, names.Of(s.Value))),
+            ],
             Protects = [.. network.Devices.SelectMany(d => d.Protects).Select(Protection)],
             Isolates = network.Devices.Select(d => d.Isolates).FirstOrDefault(i => i is not null)
                 is { } isolation
