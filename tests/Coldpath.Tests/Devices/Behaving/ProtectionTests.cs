@@ -1,3 +1,4 @@
+using Coldpath.Devices;
 using Coldpath.Wiring;
 using FluentAssertions;
 using Xunit;
@@ -30,7 +31,6 @@ public class ProtectionTests
     [InlineData("disconnect Q1", false, false, 2)]
     [InlineData("disconnect Q1 lockable, visible break", true, true, 1)]
     [InlineData("breaker Q1 lockable", true, false, 1)]
-    [InlineData("fuse Q1 lockable", true, true, 2)]
     public void IsolatesAsFarAsItCanBeLocked(string line, bool lockable, bool visible, int rank)
     {
         var isolation = Declared.Device(line).Network.Devices[0].Isolates!;
@@ -43,8 +43,9 @@ public class ProtectionTests
     [Fact]
     public void PulledFuseLinksIsolateAloneUnderIecOnly()
     {
-        Declared.Device("fuse F1 lockable", Declared.Iec).Network.Devices[0].Isolates!.Rank.Should().Be(1);
-        Declared.Device("fuse F1 lockable", Declared.Nec).Network.Devices[0].Isolates!.Rank.Should().Be(2);
+        Rank("fuse F1 lockable", Declared.Iec).Should().Be(1);
+        Rank("fuse F1", Declared.Iec).Should().Be(2);
+        Rank("fuse F1 lockable", Declared.Nec).Should().BeNull();
     }
 
     [Fact]
@@ -215,6 +216,9 @@ public class ProtectionTests
         bench.Do("F5=tripped")["K0"].Should().Be("out");
         bench.Do("F5=reset")["K0"].Should().Be("in");
     }
+
+    private static int? Rank(string line, PanelFacts facts) =>
+        Declared.Device(line, facts).Network.Devices[0].Isolates?.Rank;
 
     private static Played Relay(string chain, string flags, string more = "") =>
         Played.With($"{more}\nprotection relay B1 400 V, {flags}\nlamp P1\n{chain}\n1 -> NO B1 -> P1 -> 2");
