@@ -17,7 +17,7 @@ internal sealed class Flattener(Panel panel, Naming naming)
             .ToList();
         var bonds = new BondFlattening(panel.Bonds);
         var untraced = new UntracedFlattening(panel);
-        return new Netlist
+        var netlist = new Netlist
         {
             Panel = panel.Name,
             Rules = panel.System.Rules,
@@ -52,6 +52,7 @@ internal sealed class Flattener(Panel panel, Naming naming)
             Intents = panel.Intents,
             Assumed = Assumptions.Of(panel),
         };
+        return PassingPositions.LeaveOut(netlist);
     }
 
     private IEnumerable<Point> Points()
