@@ -91,7 +91,7 @@ public sealed record ContactFamily(
         var id = $"{a}-{b}";
         var closed = Positions is null
             ? Closed
-            : Expression.AnyOf(positions.Select(p => new VariableIs(Positions, p)));
+            : Expression.AnyOf(AndBetween(positions).Select(p => new VariableIs(Positions, p)));
         var weld = Welds ? ContactWeld.Of(id) : null;
         var element = new Element
         {
@@ -104,6 +104,10 @@ public sealed record ContactFamily(
         };
         return new FamilyContact(element, weld);
     }
+
+    /// <summary>A contact that is closed in two neighbouring positions stays closed on the way from one to the other.</summary>
+    private static IEnumerable<string> AndBetween(IReadOnlyList<string> positions) =>
+        positions.Concat(from a in positions from b in positions where a != b select $"{a}>{b}");
 
     private static string Numbered(string pattern, int number) =>
         pattern.Replace("*", number.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);

@@ -21,6 +21,7 @@ public sealed class Evidence
     private readonly Lazy<Protections> protections;
     private readonly Lazy<IReadOnlyList<JudgedIntent>> intents;
     private readonly Lazy<Network> wholeNetwork;
+    private readonly HashSet<string> presences;
     private readonly Narration narration;
 
     /// <param name="source">The description.</param>
@@ -41,6 +42,12 @@ public sealed class Evidence
         protections = new(() => new Protections(this));
         intents = new(Judge);
         wholeNetwork = new(() => new(whole, new StateSpace(whole)));
+        presences =
+        [
+            .. whole.Supplies.SelectMany(s =>
+                Guards.Variables(s.Present).Concat(s.Conductors.SelectMany(c => Guards.Variables(c.Present)))
+            ),
+        ];
         narration = new(Netlist);
     }
 
@@ -82,6 +89,22 @@ public sealed class Evidence
     /// <summary>Loads that the power circuit feeds, lamps and coils left out.</summary>
     public IReadOnlyList<Load> Motors =>
         [.. Netlist.Loads.Where(l => l.Modes.Count > 0 && l.Elements.Any(id => Devices.Element(id).Power))];
+
+    /// <summary>States in which every supply and every conductor of it is there.</summary>
+    public Diagram AllSupplied =>
+        Table.AllOf(Netlist.Variables.Where(IsPresence).Select(v => Is(v, v.Rest)));
+
+    /// <summary>Every supply there, no fuse blown, no breaker tripped by a short.</summary>
+    public Diagram Intact =>
+        Table.And(
+            AllSupplied,
+            Table.AllOf(
+                Netlist.Devices.SelectMany(d => d.OpensOnShort).Select(o => !Behaviour.Space.Is(o.Variable, o.To))
+            )
+        );
+
+    /// <summary>It says whether a supply or one of its conductors is there.</summary>
+    public bool IsPresence(Variable variable) => presences.Contains(variable.Name);
 
     public Diagram Of(Expression condition) => Behaviour.Of(condition);
 

@@ -17,14 +17,18 @@ public sealed record InterlockGap(string First, string Second, bool BothWays, Di
 /// </summary>
 public sealed class Interlocks(Evidence evidence)
 {
+    private IReadOnlyList<InterlockGap>? gaps;
+
     private DiagramTable Table => evidence.Table;
 
     /// <summary>Gaps that no other finding speaks of: overlaps reached, or held off by a blocked armature, are left out.</summary>
-    public IEnumerable<InterlockGap> Gaps()
+    public IReadOnlyList<InterlockGap> Gaps() => gaps ??= [.. FindGaps()];
+
+    private IEnumerable<InterlockGap> FindGaps()
     {
         foreach (var (a, b) in RivalPairs().ToArray())
         {
-            if (Table.Meet(evidence.Reachable, BothClosed(a, b)) || BlockedByEachOther(a, b))
+            if (Table.Meet(evidence.Behaviour.SurelyReachable, BothClosed(a, b)) || BlockedByEachOther(a, b))
                 continue;
             var intoB = Overlap(a, b);
             var intoA = Overlap(b, a);

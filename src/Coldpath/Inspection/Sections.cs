@@ -34,9 +34,7 @@ public sealed class Sections
                 isolating.Concat(evidence.Netlist.Elements.Where(IsContact).Select(e => e.Id))
             )
         );
-        leftLive = new(() =>
-            [.. PolesLeftClosed.Of(evidence, evidence.Devices.Isolators.Select(d => d.Tag))]
-        );
+        leftLive = new(() => [.. PolesLeftClosed.ByIsolators(evidence)]);
         All = Find();
     }
 
@@ -71,11 +69,12 @@ public sealed class Sections
             evidence.Table.Meet(evidence.Behaviour.Space.Domain, evidence.Network.Joined(section.Nets[0], net))
         );
 
+    /// <summary>Live only past an isolator with too few poles, or through the load behind it.</summary>
     private bool IsLeftLive(Section section) =>
         leftLive.Value.Any(left =>
             left.Motor.Terminals.Any(terminal =>
                 evidence.Table.Meet(evidence.Settled, evidence.Network.Joined(section.Nets[0], terminal))
-            )
+            ) || !StaysLive(section, evidence.Whole.Without(isolating.Concat(left.Motor.Elements)))
         );
 
     /// <summary>The section of a net.</summary>

@@ -58,12 +58,12 @@ internal sealed class LineCutter(Reading reading, ArraySegment<Lexeme> lexemes)
 
     private Lexeme Paired(int i) => lexemes[i] with { IsPaired = true };
 
-    /// <summary>Behind a comma "seen" and "from the drawing" are ratings, so there nothing begins anew.</summary>
+    /// <summary>Behind a comma "seen" and "from the drawing" are ratings, and "from first" is said of a coupling.</summary>
     private bool GoesOn(int next) =>
         !lexemes[next].AfterGap
         && lexemes[next - 1].Type switch
         {
-            PanelLexer.COMMA => true,
+            PanelLexer.COMMA => !BeginsAnew(next) || reading.Text(lexemes[next]) is "seen" or "from",
             PanelLexer.ARROW or PanelLexer.BAR => !BeginsAnew(next),
             _ => false,
         };

@@ -27,6 +27,13 @@ internal static class Wording
         );
 
     public const string SpaceBehindColon = "put a space behind ':'";
+    public const string SpacesAroundMinus = "put spaces around '-'";
+    public const string NotBeforeName = "'not' stands before the name: 'not K1 closed'";
+
+    public static string DidYouMean(string word, string instead) =>
+        $"did you mean '{word}' instead of '{instead}'?";
+
+    public static string CommaBehind(string word) => $"put ',' behind '{word}'";
 
     public static Finding UnclosedText(Span at) =>
         Say(

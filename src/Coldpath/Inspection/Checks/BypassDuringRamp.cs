@@ -30,7 +30,8 @@ public sealed class BypassDuringRamp : Check
                 e.Reachable,
                 e.Devices.AnyClosed(bypass.Contactor),
                 e.Devices.AnyClosed(bypass.Starter),
-                !e.Devices.InState(bypass.Starter, "full speed")
+                !e.Devices.InState(bypass.Starter, "full speed"),
+                bypass.SideBySide
             );
             if (!states.IsFalse)
                 yield return e.Report(this, [bypass.Contactor, bypass.Starter])

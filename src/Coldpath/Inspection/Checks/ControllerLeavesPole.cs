@@ -24,7 +24,7 @@ public sealed class ControllerLeavesPole : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var (device, motor, states) in PolesLeftClosed.Of(e, e.Devices.Controllers))
+        foreach (var (device, motor, states) in PolesLeftClosed.ByControllers(e))
             yield return e.Report(this, [device, motor.Name])
                 .Says($"{device} off leaves {motor.Name} live through a conductor that it does not open")
                 .After(states)

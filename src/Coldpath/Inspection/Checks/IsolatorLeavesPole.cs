@@ -22,7 +22,7 @@ public sealed class IsolatorLeavesPole : Check
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var (device, motor, states) in PolesLeftClosed.Of(e, e.Devices.Isolators.Select(d => d.Tag)))
+        foreach (var (device, motor, states) in PolesLeftClosed.ByIsolators(e))
             yield return e.Report(this, [device, motor.Name])
                 .Says($"{device} open leaves {motor.Name} live through a conductor that it does not open")
                 .After(states)
