@@ -85,13 +85,16 @@ public sealed record ContactFamily(
 )
 {
     /// <summary>The contact of a number, closed in the positions where the family goes by positions.</summary>
-    public FamilyContact Contact(int number, IReadOnlyList<string> positions)
+    /// <param name="number">What the star becomes.</param>
+    /// <param name="positions">Where a contact of a positions family is closed.</param>
+    /// <param name="values">The values of the device's positions variable.</param>
+    public FamilyContact Contact(int number, IReadOnlyList<string> positions, IReadOnlyList<string> values)
     {
         var (a, b) = (Numbered(LeftPattern, number), Numbered(RightPattern, number));
         var id = $"{a}-{b}";
         var closed = Positions is null
             ? Closed
-            : Expression.AnyOf(AndBetween(positions).Select(p => new VariableIs(Positions, p)));
+            : Expression.AnyOf(AndBetween(positions).Intersect(values).Select(p => new VariableIs(Positions, p)));
         var weld = Welds ? ContactWeld.Of(id) : null;
         var element = new Element
         {

@@ -9,7 +9,7 @@ internal sealed class DeviceFlattening(PlacedDevice device, DeviceNames names, G
     private readonly Netlist network = device.Blueprint.Network;
     private readonly IReadOnlyList<FamilyContact> contacts =
     [
-        .. device.Contacts.Select(c => c.Family.Contact(c.Number, c.Positions)),
+        .. device.Contacts.Select(c => c.Family.Contact(c.Number, c.Positions, ValuesOf(device, c.Family.Positions))),
     ];
 
     public IEnumerable<string> InnerNets() =>
@@ -176,4 +176,7 @@ internal sealed class DeviceFlattening(PlacedDevice device, DeviceNames names, G
         };
 
     private NetPair Pair(NetPair pair) => new(names.Net(pair.A), names.Net(pair.B));
+
+    private static IReadOnlyList<string> ValuesOf(PlacedDevice device, string? variable) =>
+        device.Blueprint.Network.Variables.FirstOrDefault(v => v.Name == variable)?.Values ?? [];
 }
