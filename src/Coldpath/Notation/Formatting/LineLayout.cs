@@ -35,6 +35,7 @@ internal sealed record LineLayout(string? Family, int Indent, IReadOnlyList<int>
             _ => new(null, 0, []),
         };
 
+    /// <summary>Every line that is aligned has more than its first word.</summary>
     private static int Second(Line line) => line.Lexemes[1].Start;
 
     private static int Behind(Line line, int end) => line.Lexemes.First(l => l.Start >= end).Start;
