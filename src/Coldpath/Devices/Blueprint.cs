@@ -94,7 +94,9 @@ public sealed record ContactFamily(
         var id = $"{a}-{b}";
         var closed = Positions is null
             ? Closed
-            : Expression.AnyOf(AndBetween(positions).Intersect(values).Select(p => new VariableIs(Positions, p)));
+            : Expression.AnyOf(
+                AndBetween(positions).Intersect(values).Select(p => new VariableIs(Positions, p))
+            );
         var weld = Welds ? ContactWeld.Of(id) : null;
         var element = new Element
         {

@@ -44,10 +44,6 @@ public static class Bypasses
         var poles = evidence.Devices.Poles(contactor).ToArray();
         var legs = evidence.Devices.Poles(starter).ToArray();
         var beside = evidence.Network.Without(poles.Concat(legs).Select(e => e.Id));
-        return evidence.Table.AnyOf(
-            from pole in poles
-            from leg in legs
-            select beside.Joined(pole.B, leg.B)
-        );
+        return evidence.Table.AnyOf(from pole in poles from leg in legs select beside.Joined(pole.B, leg.B));
     }
 }

@@ -20,20 +20,14 @@ public static class Coils
     /// </summary>
     public static Diagram NeverDrops(Evidence evidence, Variable armature)
     {
-        var powered = Powered(evidence);
+        var powered = evidence.PoweredStates;
         var start = evidence.Table.And(powered, evidence.Is(armature, "in"));
         if (start.IsFalse || !evidence.Table.Meet(powered, evidence.Is(armature, "out")))
             return Diagram.False;
-        var after = evidence.Behaviour.ReachFrom(start, uncertainToo: true, move => !CutsPower(evidence, move)).All;
+        var after = evidence
+            .Behaviour.ReachFrom(start, uncertainToo: true, move => !CutsPower(evidence, move))
+            .All;
         return evidence.Table.Meet(after, evidence.Is(armature, "out")) ? Diagram.False : start;
-    }
-
-    /// <summary>Settled states with every supply there and every isolator and breaker as powered.</summary>
-    private static Diagram Powered(Evidence evidence)
-    {
-        var behaviour = evidence.Behaviour;
-        var closed = evidence.Netlist.Powered.Select(o => behaviour.Space.Is(o.Variable, o.Value));
-        return evidence.Table.AllOf([evidence.Settled, evidence.AllSupplied, .. closed]);
     }
 
     /// <summary>Voltages outside the band in which the coil is sure to pull in that reach it all the same.</summary>

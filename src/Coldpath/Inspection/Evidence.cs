@@ -91,17 +91,26 @@ public sealed class Evidence
         [.. Netlist.Loads.Where(l => l.Modes.Count > 0 && l.Elements.Any(id => Devices.Element(id).Power))];
 
     /// <summary>States in which every supply and every conductor of it is there.</summary>
-    public Diagram AllSupplied =>
-        Table.AllOf(Netlist.Variables.Where(IsPresence).Select(v => Is(v, v.Rest)));
+    public Diagram AllSupplied => Table.AllOf(Netlist.Variables.Where(IsPresence).Select(v => Is(v, v.Rest)));
 
     /// <summary>Every supply there, no fuse blown, no breaker tripped by a short.</summary>
     public Diagram Intact =>
         Table.And(
             AllSupplied,
             Table.AllOf(
-                Netlist.Devices.SelectMany(d => d.OpensOnShort).Select(o => !Behaviour.Space.Is(o.Variable, o.To))
+                Netlist
+                    .Devices.SelectMany(d => d.OpensOnShort)
+                    .Select(o => !Behaviour.Space.Is(o.Variable, o.To))
             )
         );
+
+    /// <summary>Settled states with every supply there and every isolator and breaker as powered.</summary>
+    public Diagram PoweredStates =>
+        Table.AllOf([
+            Settled,
+            AllSupplied,
+            .. Netlist.Powered.Select(o => Behaviour.Space.Is(o.Variable, o.Value)),
+        ]);
 
     /// <summary>It says whether a supply or one of its conductors is there.</summary>
     public bool IsPresence(Variable variable) => presences.Contains(variable.Name);
@@ -128,9 +137,7 @@ public sealed class Evidence
     public static string Some(IEnumerable<string> names)
     {
         var all = names.Distinct().ToArray();
-        return all.Length <= 4
-            ? List(all)
-            : $"{string.Join(", ", all[..3])} and {all.Length - 3} more";
+        return all.Length <= 4 ? List(all) : $"{string.Join(", ", all[..3])} and {all.Length - 3} more";
     }
 
     /// <summary>States in which the armature wants a move that an interlock forbids.</summary>
@@ -138,7 +145,9 @@ public sealed class Evidence
 
     /// <summary>A side of its coil is not wired at all: a finding of its own.</summary>
     public bool HasOpenCoil(Variable armature) =>
-        Panel.UnconnectedTerminals().Any(t => Netlist.Points.Any(p => p.Name == t.ToString() && armature.Coil.Contains(p.Net)));
+        Panel
+            .UnconnectedTerminals()
+            .Any(t => Netlist.Points.Any(p => p.Name == t.ToString() && armature.Coil.Contains(p.Net)));
 
     /// <summary>", in passing" when the circuit settles in none of the states.</summary>
     public string Passing(Diagram states) => Table.Meet(states, Settled) ? "" : ", in passing";
@@ -181,7 +190,9 @@ public sealed class Evidence
             .. intent.Via,
             .. netlist.Variables.Where(v => named.Contains(v.Name)).Select(v => v.Device),
             .. netlist.Elements.Where(e => named.Contains(e.Id)).Select(e => e.Device),
-            .. netlist.Loads.Where(l => named.Contains(l.Name)).Select(l => Devices.Element(l.Elements[0]).Device),
+            .. netlist
+                .Loads.Where(l => named.Contains(l.Name))
+                .Select(l => Devices.Element(l.Elements[0]).Device),
             .. netlist.Points.Where(p => named.Contains(p.Net)).Select(p => p.Device).Take(1),
             .. named,
         ];
@@ -200,7 +211,9 @@ public sealed class Evidence
         var questions = new Questions(Behaviour, Whole);
         return
         [
-            .. Netlist.Intents.Zip(Whole.Netlist.Intents).Select(pair => Judge(questions, pair.First, pair.Second)),
+            .. Netlist
+                .Intents.Zip(Whole.Netlist.Intents)
+                .Select(pair => Judge(questions, pair.First, pair.Second)),
         ];
     }
 }

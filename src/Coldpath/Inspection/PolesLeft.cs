@@ -37,6 +37,7 @@ public static class PolesLeftClosed
         let off = evidence.Table.AllOf(
             evidence.Quiet,
             evidence.Intact,
+            evidence.Behaviour.SurelyReachable,
             !evidence.Devices.AnyClosed(controller),
             !evidence.Runs(motor),
             SolidlyLive(evidence.Network, motor)

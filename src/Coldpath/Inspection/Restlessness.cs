@@ -55,7 +55,8 @@ public static class Restlessness
             var here = evidence.Behaviour.Space.Of(story.End);
             var devices = Moving(evidence, here);
             var like = evidence.Table.And(states, Movers(evidence, devices));
-            yield return new(devices, evidence.Table.Or(like, here));
+            if (devices.Count > 1)
+                yield return new(devices, evidence.Table.Or(like, here));
             states = evidence.Table.AllOf(states, !like, !here);
         }
     }

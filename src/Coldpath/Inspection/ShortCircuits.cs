@@ -8,15 +8,17 @@ public static class ShortCircuits
 {
     /// <summary>Two conductors of one supply bolted together, a fuse or breaker in the way.</summary>
     public static IEnumerable<Culprits> Within(Evidence evidence, Supply supply) =>
-        CulpritSearch.In(
-            evidence,
-            evidence.Table.AllOf(
-                evidence.Reachable,
-                Inside(evidence, supply),
-                !evidence.Behaviour.UnprotectedShort
-            ),
-            supply.Name
-        ).Where(c => !IsInterlockGap(evidence, c));
+        CulpritSearch
+            .In(
+                evidence,
+                evidence.Table.AllOf(
+                    evidence.Reachable,
+                    Inside(evidence, supply),
+                    !evidence.Behaviour.UnprotectedShort
+                ),
+                supply.Name
+            )
+            .Where(c => !IsInterlockGap(evidence, c));
 
     /// <summary>Only an uncertain coil makes the overlap, and it is told as a missing interlock already.</summary>
     private static bool IsInterlockGap(Evidence evidence, Culprits culprits) =>

@@ -19,7 +19,11 @@ public sealed class BypassDuringRamp : Check
             Reference = "common practice; IEC 60947-4-2 (bypassed controllers)",
             Remedy =
                 "interlock the bypass contactor with the starter's run command, or let the starter's own full-speed contact close it",
-            Example = new("bypass", ["rung 5  102 -> S2 at BYPASS -> NC K1 -> NC K2 -> NC F3 -> coil K3 -> 2"], ["rung 5  102 -> S2 at BYPASS -> NC F3 -> coil K3 -> 2"]),
+            Example = new(
+                "bypass",
+                ["rung 5  102 -> S2 at BYPASS -> NC K1 -> NC K2 -> NC F3 -> coil K3 -> 2"],
+                ["rung 5  102 -> S2 at BYPASS -> NC F3 -> coil K3 -> 2"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
