@@ -8,6 +8,7 @@ internal sealed class KindContext
 {
     public KindContext(
         string tag,
+        IReadOnlySet<string> moving,
         RatingBook ratings,
         PanelFacts facts,
         KindFindings findings,
@@ -20,7 +21,7 @@ internal sealed class KindContext
         Arithmetic = new Arithmetic(ratings, findings);
         Names = new Names(findings);
         Nets = new Nets(findings);
-        Conditions = new Conditions(ratings, facts, Arithmetic, Names, Nets, findings);
+        Conditions = new Conditions(ratings, facts, Arithmetic, Names, Nets, moving, findings);
         Unfolding = new Unfolding(ratings, Arithmetic, Conditions, ofRatings);
     }
 

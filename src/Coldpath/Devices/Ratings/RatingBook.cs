@@ -99,6 +99,7 @@ internal sealed class RatingBook
                 facts.SecondVoltage,
                 facts.Direct ? "V DC" : "V"
             ),
+            "phases" when facts.Direct => Chosen(name, "1"),
             "phases" when facts.Phases is { } phases => Chosen(name, Printed(phases, "")),
             "frequency" when facts.Frequency is { } hertz => new Rating(
                 name,
