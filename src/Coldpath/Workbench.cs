@@ -84,7 +84,7 @@ public static class Workbench
         if (parsed.Findings.Count > 0)
             return new(null, parsed.Findings);
         var numbers = PanelBinder.Bind(parsed, KindLibrary.Standard).Panel.AllocatedContacts;
-        return new(source.Text, []);
+        return PanelFormatter.Format(parsed.Panel, source, numbers);
     }
 
     /// <summary>The flattened panel as JSON.</summary>

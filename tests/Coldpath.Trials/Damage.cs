@@ -59,9 +59,11 @@ internal sealed partial class Damage
         }
     }
 
-    /// <summary>A stretch of a sample from one row start to another, so that a single input stays small.</summary>
+    /// <summary>Every other time the whole sample; else a stretch of it that begins with a row.</summary>
     private List<string> Stretch(string[] sample)
     {
+        if (random.Next(2) == 0)
+            return [.. sample];
         var first = random.Next(sample.Length);
         while (first > 0 && !sample[first - 1].EndsWith('\n'))
             first--;

@@ -1,20 +1,18 @@
 using System.Diagnostics;
+using Coldpath.Devices;
 using Coldpath.Findings;
 using Coldpath.Notation;
+using Coldpath.Panels;
 
 namespace Coldpath.Trials;
 
 /// <summary>
 /// Feeds the reader with damaged and random texts: half of them samples with tokens changed, a quarter with characters
-/// changed, a quarter random. Nothing may throw, findings must lie inside the text and formatting must keep it.
+/// changed, a quarter random. Neither reader nor binder may throw, findings must lie inside the text and formatting must
+/// keep it.
 /// </summary>
 public static class ParserFuzz
 {
-    /// <summary>
-    /// What a text without findings is handed to; returns whether it got through. Set by whoever has a binder.
-    /// </summary>
-    public static Func<ParseResult, bool>? Bind { get; set; }
-
     /// <returns>The exit code: 0 when no input failed.</returns>
     public static int Run(int count, int seed)
     {
@@ -34,7 +32,8 @@ public static class ParserFuzz
         {
             var source = new SourceText("fuzz.panel", text);
             var result = PanelParser.Parse(source);
-            tally.Count(result, Check(source, result));
+            Check(source, result);
+            tally.Count(result, PanelBinder.Bind(result, KindLibrary.Standard));
         }
         catch (Exception e)
         {
@@ -43,20 +42,18 @@ public static class ParserFuzz
         tally.Time(clock.Elapsed, index);
     }
 
-    /// <summary>Whether the text was whole and got through the binder.</summary>
-    private static bool Check(SourceText source, ParseResult result)
+    private static void Check(SourceText source, ParseResult result)
     {
         foreach (var finding in result.Findings)
             if (finding.Location.Start < 0 || finding.Location.End > source.Text.Length)
                 throw new InvalidOperationException($"{finding.Code} lies outside the text");
         var formatted = PanelFormatter.Format(result.Panel, source);
         if (result.Findings.Count > 0)
-            return false;
+            return;
         var again = new SourceText("formatted.panel", formatted);
         var second = PanelParser.Parse(again);
         if (second.Findings.Count > 0 || PanelFormatter.Format(second.Panel, again) != formatted)
             throw new InvalidOperationException("formatting is not idempotent");
-        return Bind is { } bind && bind(result);
     }
 
     /// <summary>The panels, the kinds and the examples of the language page.</summary>

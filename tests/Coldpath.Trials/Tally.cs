@@ -1,4 +1,5 @@
 using Coldpath.Notation;
+using Coldpath.Panels;
 
 namespace Coldpath.Trials;
 
@@ -15,10 +16,10 @@ internal sealed class Tally
 
     public int Failures { get; private set; }
 
-    public void Count(ParseResult result, bool gotThrough)
+    public void Count(ParseResult result, BoundResult panel)
     {
         whole += result.Findings.Count == 0 ? 1 : 0;
-        bound += gotThrough ? 1 : 0;
+        bound += panel.Netlist is null ? 0 : 1;
         findings += result.Findings.Count;
         foreach (var code in result.Findings.Select(f => $"{f.Code} {f.Name}"))
             codes[code] = codes.GetValueOrDefault(code) + 1;
@@ -40,7 +41,7 @@ internal sealed class Tally
     {
         Console.WriteLine($"{inputs:N0} inputs from {samples} samples: {Failures} failures");
         Console.WriteLine(
-            $"{whole:N0} without findings, {bound:N0} through the binder, {findings:N0} findings"
+            $"{whole:N0} reached the binder without findings, {bound:N0} became a netlist; {findings:N0} findings of the reader:"
         );
         foreach (var (code, count) in codes)
             Console.WriteLine($"  {code, -28} {count, 9:N0}");

@@ -15,16 +15,15 @@ public static class Coils
 
     /// <summary>
     /// States with the armature in, when no state that follows from them has it out as long as the supplies stay
-    /// and nobody opens an isolator or a breaker; false when it can drop.
+    /// and nobody opens an isolator or a breaker; false when it can drop. A coil that is never out with the panel powered
+    /// is meant to stand in, and left out.
     /// </summary>
     public static Diagram NeverDrops(Evidence evidence, Variable armature)
     {
-        var fed = Presences(evidence).Distinct().Select(name => evidence.Behaviour.Space.Variables.First(v => v.Name == name));
-        var start = evidence.Table.AllOf(
-            [evidence.Settled, evidence.Is(armature, "in"), .. fed.Select(v => evidence.Is(v, v.Rest))]
-        );
-        if (start.IsFalse)
-            return start;
+        var powered = evidence.PoweredStates;
+        var start = evidence.Table.And(powered, evidence.Is(armature, "in"));
+        if (start.IsFalse || !evidence.Table.Meet(powered, evidence.Is(armature, "out")))
+            return Diagram.False;
         var after = evidence
             .Behaviour.ReachFrom(start, uncertainToo: true, move => !CutsPower(evidence, move))
             .All;
@@ -66,17 +65,11 @@ public static class Coils
             .Distinct()
             .Order();
 
-    /// <summary>Variables that say whether a supply or one of its conductors is there.</summary>
-    private static IEnumerable<string> Presences(Evidence evidence) =>
-        evidence.Netlist.Supplies.SelectMany(s =>
-            Guards.Variables(s.Present).Concat(s.Conductors.SelectMany(c => Guards.Variables(c.Present)))
-        );
-
     private static bool CutsPower(Evidence evidence, Transition move)
     {
         var variable = evidence.Netlist.Variables[move.Variable];
         var device = evidence.Devices.Known(variable.Device) ? evidence.Devices[variable.Device] : null;
-        return Presences(evidence).Contains(variable.Name)
+        return evidence.IsPresence(variable)
             || device?.Isolates?.Variable == variable.Name
             || move.Cause == Cause.Short
             || (device?.OpensOnShort.Count > 0 && move.Cause == Cause.Operator);

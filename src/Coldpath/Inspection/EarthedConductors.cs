@@ -54,22 +54,29 @@ public static class EarthedConductors
     {
         var table = evidence.Table;
         var network = evidence.Network;
+        var apart = network.Without(Bonds(evidence));
         var states = table.AllOf(
-            evidence.Settled,
+            evidence.PoweredStates,
             network.Active(supply.Name),
             network.Bonded(conductor.Net),
             network.Closed(element.Id),
-            network.Joined(conductor.Net, element.A)
+            apart.Joined(conductor.Net, element.A)
         );
         if (states.IsFalse)
             return states;
-        var without = network.Without([element.Id]);
+        var without = network.Without([.. Bonds(evidence), element.Id]);
         var both = table.And(
             without.Joined(conductor.Net, element.A),
             without.Joined(conductor.Net, element.B)
         );
         return table.AllOf(states, !both, !network.AnyShort());
     }
+
+    /// <summary>What is joined through the earth alone is no conductor's way.</summary>
+    private static IEnumerable<string> Bonds(Evidence evidence) =>
+        evidence
+            .Netlist.Elements.Where(e => e.A == evidence.Netlist.Earth || e.B == evidence.Netlist.Earth)
+            .Select(e => e.Id);
 
     /// <summary>
     /// The same variable opens the unearthed side too: another main pole, or a contact without which what hangs on this

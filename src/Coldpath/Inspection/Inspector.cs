@@ -33,7 +33,9 @@ public static class Inspector
                 incomplete.Add($"{check.Card.Name} was not finished");
             }
         }
-        incomplete.AddRange(Doubts(findings));
+        var unused = Catalogue.Find("waiver-unused")!.Card;
+        Finding[] judged = [.. InOrder(Waivers.Apply(evidence.Panel, Subsumption.Merge(findings), unused))];
+        incomplete.AddRange(Doubts(judged));
         return new()
         {
             Source = evidence.Source,
@@ -42,13 +44,7 @@ public static class Inspector
             Complete = incomplete.Count == 0,
             Incomplete = [.. incomplete.Distinct()],
             States = evidence.Behaviour.Space.Count(evidence.Reachable),
-            Findings =
-            [
-                .. InOrder(
-                    Waivers.Apply(
-                        evidence.Panel,
-                        Subsumption.Merge(findings), Catalogue.Find("waiver-unused")!.Card)),
-            ],
+            Findings = judged,
             ChecksMade = made,
             NotChecked = notMade,
             Proved = [.. evidence.Intents.Where(v => v.Proved).Select(v => v.Sentence)],
@@ -66,8 +62,10 @@ public static class Inspector
     /// <summary>Findings that hang on a coil whose pull-in only a circuit calculation could decide.</summary>
     private static IEnumerable<string> Doubts(IEnumerable<Finding> findings) =>
         findings
-            .Where(f => f.Uncertain)
-            .Select(f => $"{f.Name} on {Evidence.List(f.Devices)} rests on a coil whose pull-in is uncertain");
+            .Where(f => f.Uncertain && f.Waived is null)
+            .Select(f =>
+                $"{f.Name} on {Evidence.List(f.Devices)} rests on a coil whose pull-in is uncertain"
+            );
 
     /// <summary>Coils that were followed both ways: what is proved holds whatever they do.</summary>
     private static IEnumerable<string> Followed(Evidence evidence)

@@ -42,8 +42,7 @@ public sealed class Report(Evidence evidence, Card card, IReadOnlyList<string> d
         With(finding with { Story = evidence.Tell(story), Uncertain = story.ThroughUncertain });
 
     /// <summary>The story, or the assignment, that refutes an intent.</summary>
-    public Report Telling(JudgedIntent judged) =>
-        judged.Verdict.Story is { } story ? After(story) : this;
+    public Report Telling(JudgedIntent judged) => judged.Verdict.Story is { } story ? After(story) : this;
 
     public Report Along(IEnumerable<string> path) => With(finding with { Path = [.. path] });
 

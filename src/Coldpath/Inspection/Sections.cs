@@ -22,25 +22,26 @@ public sealed class Sections
     private readonly HashSet<string> isolating;
     private readonly Lazy<Network> allIsolatorsOut;
     private readonly Lazy<Network> allContactsOut;
+    private readonly Lazy<Network> emptied;
     private readonly Lazy<IReadOnlyList<PoleLeft>> leftLive;
 
     public Sections(Evidence evidence)
     {
         this.evidence = evidence;
+        emptied = new(() => new(evidence.Whole.Netlist.WithoutStores(), evidence.Whole.States));
         isolating = [.. evidence.Devices.Isolators.SelectMany(d => d.Isolates!.Elements)];
-        allIsolatorsOut = new(() => evidence.Whole.Without(isolating));
+        allIsolatorsOut = new(() => Emptied.Without(isolating));
         allContactsOut = new(() =>
-            evidence.Whole.Without(
-                isolating.Concat(evidence.Netlist.Elements.Where(IsContact).Select(e => e.Id))
-            )
+            Emptied.Without(isolating.Concat(evidence.Netlist.Elements.Where(IsContact).Select(e => e.Id)))
         );
-        leftLive = new(() =>
-            [.. PolesLeftClosed.Of(evidence, evidence.Devices.Isolators.Select(d => d.Tag))]
-        );
+        leftLive = new(() => [.. PolesLeftClosed.ByIsolators(evidence)]);
         All = Find();
     }
 
     public IReadOnlyList<Section> All { get; }
+
+    /// <summary>The network with every store empty: discharging is a remedy of its own.</summary>
+    private Network Emptied => emptied.Value;
 
     /// <summary>
     /// Everything in sections that no set of isolating devices makes dead, as one; null when there is nothing. Sections
@@ -50,8 +51,11 @@ public sealed class Sections
     /// </summary>
     public Section? NotIsolated(bool byContacts)
     {
-        var found = All.Where(s => !HoldsSource(s) && s.Devices.Count > 0)
-            .Where(s => StaysLive(s, allIsolatorsOut.Value) && StaysLive(s, allContactsOut.Value) != byContacts)
+        var found = All.Select(ToBeIsolated)
+            .Where(s => s.Devices.Count > 0)
+            .Where(s =>
+                StaysLive(s, allIsolatorsOut.Value) && StaysLive(s, allContactsOut.Value) != byContacts
+            )
             .Where(s => !IsLeftLive(s) && !(byContacts && IsFedByUnswitched(s)))
             .ToArray();
         var tags = found.SelectMany(s => s.Devices).ToHashSet();
@@ -68,14 +72,18 @@ public sealed class Sections
     private bool IsFedByUnswitched(Section section) =>
         NotIsolated(byContacts: false) is { } unswitched
         && unswitched.Nets.Any(net =>
-            evidence.Table.Meet(evidence.Behaviour.Space.Domain, evidence.Network.Joined(section.Nets[0], net))
+            evidence.Table.Meet(
+                evidence.Behaviour.Space.Domain,
+                evidence.Network.Joined(section.Nets[0], net)
+            )
         );
 
+    /// <summary>Live only past an isolator with too few poles, or through the load behind it.</summary>
     private bool IsLeftLive(Section section) =>
         leftLive.Value.Any(left =>
             left.Motor.Terminals.Any(terminal =>
                 evidence.Table.Meet(evidence.Settled, evidence.Network.Joined(section.Nets[0], terminal))
-            )
+            ) || !StaysLive(section, Emptied.Without(isolating.Concat(left.Motor.Elements)))
         );
 
     /// <summary>The section of a net.</summary>
@@ -84,6 +92,31 @@ public sealed class Sections
     /// <summary>Live in some assignment, whatever else stands how; wires and coils whole, controls obeying.</summary>
     private static bool StaysLive(Section section, Network network) =>
         section.Nets.Any(net => network.States.Table.Meet(network.Live(net), Freedom.Of(network.States)));
+
+    /// <summary>
+    /// In a section that holds a supply's own conductor only what uses current has to be isolated: the line side of the
+    /// isolators themselves is dead when the supply is.
+    /// </summary>
+    private Section ToBeIsolated(Section section)
+    {
+        if (!HoldsSource(section))
+            return section;
+        var users = evidence
+            .Netlist.Elements.Where(e => e.Type == ElementType.Load)
+            .Where(e => section.Nets.Contains(e.A) || section.Nets.Contains(e.B))
+            .Select(e => e.Device)
+            .ToHashSet();
+        return section with
+        {
+            Devices = [.. section.Devices.Where(users.Contains)],
+            Points =
+            [
+                .. section.Points.Where(p =>
+                    users.Any(tag => p.StartsWith(tag + ":", StringComparison.Ordinal))
+                ),
+            ],
+        };
+    }
 
     private bool HoldsSource(Section section) =>
         evidence.Netlist.Supplies.SelectMany(s => s.Conductors).Any(c => section.Nets.Contains(c.Net));

@@ -31,7 +31,11 @@ public static class Subsumption
     /// <summary>About a device in common, and one story begins with all that the other tells.</summary>
     private static bool TellsTheSame(Finding finding, Finding intent)
     {
-        if (finding.Story.Count == 0 || intent.Story.Count == 0 || !finding.Devices.Intersect(intent.Devices).Any())
+        if (
+            finding.Story.Count == 0
+            || intent.Story.Count == 0
+            || !finding.Devices.Intersect(intent.Devices).Any()
+        )
             return false;
         var (shorter, longer) =
             finding.Story.Count <= intent.Story.Count

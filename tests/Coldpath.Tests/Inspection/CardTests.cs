@@ -56,13 +56,13 @@ public sealed class CardTests
     private static CheckReport Check(string panel) =>
         Workbench.Check(new SourceText("example.panel", panel), CancellationToken.None);
 
-    private static IEnumerable<Finding> Open(CheckReport report) => report.Findings.Where(f => f.Waived is null);
+    private static IEnumerable<Finding> Open(CheckReport report) =>
+        report.Findings.Where(f => f.Waived is null);
 
     private static string Told(CheckReport report) =>
         string.Join(
             '\n',
-            Open(report).Select(f =>
-                $"{f.Name}: {f.Message} [{string.Join(" / ", f.Story.Select(s => s.Text))}]"
-            )
+            Open(report)
+                .Select(f => $"{f.Name}: {f.Message} [{string.Join(" / ", f.Story.Select(s => s.Text))}]")
         );
 }

@@ -18,7 +18,11 @@ public sealed class Chatter : Check
             Reference = "common practice",
             Remedy =
                 "take the device's own opening contact out of its coil circuit, or give it a holding contact",
-            Example = new("direct-on-line", ["rung 3  11  -> NO Q1 -> coil K1 -> 2"], ["rung 3  11  -> NC K1 -> coil K1 -> 2"]),
+            Example = new(
+                "direct-on-line",
+                ["rung 3  11  -> NO Q1 -> coil K1 -> 2"],
+                ["rung 3  11  -> NC K1 -> coil K1 -> 2"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

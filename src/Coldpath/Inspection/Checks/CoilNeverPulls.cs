@@ -18,7 +18,11 @@ public sealed class CoilNeverPulls : Check
             Reference = "common practice",
             Remedy =
                 "find the contact in its rung that never closes when the others do, or the missing return",
-            Example = new("direct-on-line", ["rung 3  11  -> NO Q1 -> coil K1 -> 2"], ["rung 3  11  -> NO Q1 -> NC Q1 -> coil K1 -> 2"]),
+            Example = new(
+                "direct-on-line",
+                ["rung 3  11  -> NO Q1 -> coil K1 -> 2"],
+                ["rung 3  11  -> NO Q1 -> NC Q1 -> coil K1 -> 2"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

@@ -17,7 +17,11 @@ public sealed class CoilVoltageMismatch : Check
             Why = "Too low and it hums or does not pull; too high and it burns.",
             Reference = "IEC 60947-4-1 (85 % to 110 % of rated control supply voltage)",
             Remedy = "fit a coil for the voltage of the circuit, or feed it from the right one",
-            Example = new("direct-on-line", ["relay                K1    coil 120 V"], ["relay                K1    coil 24 V"]),
+            Example = new(
+                "direct-on-line",
+                ["relay                K1    coil 120 V"],
+                ["relay                K1    coil 24 V"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

@@ -17,7 +17,11 @@ public sealed class DuplicateTag : Check
             Why = "A lock or a measurement goes to the wrong one.",
             Reference = "IEC 81346-1",
             Remedy = "give one of them another tag",
-            Example = new("direct-on-line", ["push button          S2    start"], ["push button          S2    start\npush button          S2    start"]),
+            Example = new(
+                "direct-on-line",
+                ["push button          S2    start"],
+                ["push button          S2    start\npush button          S2    start"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e) =>

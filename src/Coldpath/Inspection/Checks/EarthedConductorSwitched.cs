@@ -20,7 +20,11 @@ public sealed class EarthedConductorSwitched : Check
             Remedy = "switch the unearthed conductor, or open both together",
             Limits =
                 "An overload contact on the earthed side is a note: accepted where its wire stays inside the enclosure.",
-            Example = new("direct-on-line", ["rung 3  11  -> NO Q1 -> coil K1 -> 2"], ["rung 3  11  -> coil K1 -> NO Q1 -> 2"]),
+            Example = new(
+                "direct-on-line",
+                ["rung 3  11  -> NO Q1 -> coil K1 -> 2"],
+                ["rung 3  11  -> coil K1 -> NO Q1 -> 2"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

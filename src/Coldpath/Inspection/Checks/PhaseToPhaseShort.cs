@@ -19,7 +19,21 @@ public sealed class PhaseToPhaseShort : Check
             Reference = "IEC 60204-1, 9.3 (interlocks); common practice",
             Remedy =
                 "lock the devices out against each other: a normally closed contact of each in the other's coil circuit, and a mechanical interlock where the overlap is a phase fault",
-            Example = new("reversing", ["mechanical interlock  MI1   between Q1 and Q2", "rung 2  11  -> ( S2 | NO Q1 ) -> NC Q2 -> coil Q1 -> 2", "rung 3  11  -> ( S3 | NO Q2 ) -> NC Q1 -> coil Q2 -> 2", "never Q1 and Q2 closed"], ["", "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2", "rung 3  11  -> ( S3 | NO Q2 ) -> coil Q2 -> 2", ""]),
+            Example = new(
+                "reversing",
+                [
+                    "mechanical interlock  MI1   between Q1 and Q2",
+                    "rung 2  11  -> ( S2 | NO Q1 ) -> NC Q2 -> coil Q1 -> 2",
+                    "rung 3  11  -> ( S3 | NO Q2 ) -> NC Q1 -> coil Q2 -> 2",
+                    "never Q1 and Q2 closed",
+                ],
+                [
+                    "",
+                    "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2",
+                    "rung 3  11  -> ( S3 | NO Q2 ) -> coil Q2 -> 2",
+                    "",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

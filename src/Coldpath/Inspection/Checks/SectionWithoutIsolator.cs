@@ -17,7 +17,11 @@ public sealed class SectionWithoutIsolator : Check
             Why = "Whoever has to work there has nothing to open and lock.",
             Reference = "NEC 430.102; IEC 60204-1, 5.3",
             Remedy = "put an isolating device between the supply and the section",
-            Example = new("direct-on-line", ["Q0[L1] -> F3 -> T1:H1", "Q0[L2] -> F5 -> T1:H4"], ["MAINS[L1] -> F3 -> T1:H1", "MAINS[L2] -> F5 -> T1:H4"]),
+            Example = new(
+                "direct-on-line",
+                ["Q0[L1] -> F3 -> T1:H1", "Q0[L2] -> F5 -> T1:H4"],
+                ["MAINS[L1] -> F3 -> T1:H1", "MAINS[L2] -> F5 -> T1:H4"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

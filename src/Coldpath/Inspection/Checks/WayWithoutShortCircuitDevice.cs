@@ -17,7 +17,14 @@ public sealed class WayWithoutShortCircuitDevice : Check
             Why = "A fault on that way is cleared by nothing near enough or by nothing at all.",
             Reference = "NEC 430.52 and 430.130(B); IEC 60204-1, 7.2",
             Remedy = "put a fuse or breaker pole into each unearthed conductor of the way",
-            Example = new("direct-on-line", ["MAINS[L1, L2, L3] -> Q0 -> F1 -> Q1 -> F2 -> M1", "fuse                 F1    three-pole 32 A, interrupting 50 kA, in \"starter\""], ["MAINS[L1, L2, L3] -> Q0 -> Q1 -> F2 -> M1", ""]),
+            Example = new(
+                "direct-on-line",
+                [
+                    "MAINS[L1, L2, L3] -> Q0 -> F1 -> Q1 -> F2 -> M1",
+                    "fuse                 F1    three-pole 32 A, interrupting 50 kA, in \"starter\"",
+                ],
+                ["MAINS[L1, L2, L3] -> Q0 -> Q1 -> F2 -> M1", ""]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

@@ -22,7 +22,7 @@ internal sealed partial class SyntaxBuilder
             tags.Add(reading.Word(lexemes[behind + 1]));
         }
         return new DeclarationSyntax(
-            lexemes[..tag].Select(reading.Word).ToArray(),
+            reading.Words(lexemes[..tag]),
             tags,
             Atoms(lexemes[behind..]),
             reading.Span(line.Start, line.End)
@@ -41,7 +41,7 @@ internal sealed partial class SyntaxBuilder
     }
 
     /// <summary>How many words stand in front before anything that can only be a rating.</summary>
-    private int LeadingWords(ArraySegment<Lexeme> lexemes)
+    private int LeadingWords(Lexemes lexemes)
     {
         var count = 0;
         while (count < lexemes.Count && IsTag(lexemes, count))
@@ -50,14 +50,14 @@ internal sealed partial class SyntaxBuilder
     }
 
     /// <summary>Whether a tag may look like this: a word, but no number and no quantity.</summary>
-    private bool IsTag(ArraySegment<Lexeme> lexemes, int i)
+    private bool IsTag(Lexemes lexemes, int i)
     {
         var at = i;
         return lexemes[i].IsWord && lexemes[i].Type != PanelLexer.NUMBER && Quantity(lexemes, ref at) is null;
     }
 
     /// <summary>0 when there is none.</summary>
-    private int FirstTag(ArraySegment<Lexeme> lexemes, int leading)
+    private int FirstTag(Lexemes lexemes, int leading)
     {
         for (var i = 0; i < leading; i++)
             if (reading.Word(lexemes[i]).LooksLikeTag)

@@ -100,9 +100,7 @@ internal sealed class Bracket(DeviceReading reading, TerminalBook book, Conducto
     {
         var blueprint = reading.Device.Blueprint!;
         var side = loadSide ? blueprint.LoadSide : blueprint.LineSide;
-        var own = terminals.Contains(name.Text)
-            ? name.Text
-            : Own(name.Text, side) ?? NumberAnywhere(name.Text);
+        var own = terminals.Contains(name.Text) ? name.Text : Own(name.Text, side) ?? Anywhere(name.Text);
         return own ?? ByConductor(name, side, loadSide) ?? OtherSide(name, loadSide) ?? Unknown(name);
     }
 
@@ -118,7 +116,9 @@ internal sealed class Bracket(DeviceReading reading, TerminalBook book, Conducto
         return null;
     }
 
-    private string? NumberAnywhere(string mark) => Markings.IsNumber(mark) ? Own(mark, terminals) : null;
+    /// <summary>A number, or a marking of a device without poles, can mean its own terminal only.</summary>
+    private string? Anywhere(string mark) =>
+        Markings.IsNumber(mark) || poles.All(p => p.Left == p.Right) ? Own(mark, terminals) : null;
 
     /// <summary>The pole's terminal on the chain's side, by the conductor there or the marking of its other side.</summary>
     private string? ByConductor(WordSyntax name, IReadOnlyList<string> side, bool loadSide)
