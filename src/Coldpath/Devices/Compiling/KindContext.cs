@@ -76,11 +76,11 @@ internal sealed class KindContext
     }
 
     /// <summary>One of a list of words, or the first and a finding.</summary>
-    public T Word<T>(WordSyntax word, string what, IReadOnlyDictionary<string, T> known)
+    public T Word<T>(WordSyntax word, string what, WordTable<T> known)
     {
-        if (known.TryGetValue(word.Text, out var value))
-            return value;
-        Findings.UnknownWord(word.Span, what, word.Text, [.. known.Keys]);
-        return known.Values.First();
+        if (known.Find(word.Text) is { } entry)
+            return entry.Value;
+        Findings.UnknownWord(word.Span, what, word.Text, known.Words);
+        return known.First.Value;
     }
 }
