@@ -78,7 +78,7 @@ first       : COMMA 'first' sum ;
 
 bar           : 'bar' list+ first? EOF ;
 side          : ( 'line' | 'load' ) 'side' list first? EOF ;
-element       : elementType name* pair? ( COMMA elementOption )* EOF ;
+element       : elementType ( name+ pair? | pair ) ( COMMA elementOption )* EOF ;
 elementType   : 'conductor' | 'contact' | 'semiconductor' | 'thermal' | 'series' | 'load' | 'diode' | 'fault' ;
 elementOption : 'power' | 'through' | 'welds' | 'closed' 'when' guard | 'leaks' 'when' guard ;
 coil          : 'coil' name* pair 'at' sum COMMA 'moves' name EOF ;

@@ -3,6 +3,7 @@ using System.Globalization;
 using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.States;
+using Coldpath.Findings;
 using Coldpath.Wiring;
 
 namespace Coldpath.Trials;
@@ -14,15 +15,40 @@ internal static class ConductionTrial
 
     public static void Run()
     {
-        Console.WriteLine("feeders failures   nets  links  bits");
         foreach (var failures in Enum.GetValues<Failures>())
         foreach (var feeders in new[] { 1, 2, 4, 8 })
-            Measure(feeders, failures);
+            Measure(
+                $"{feeders} feeders, failures {failures}",
+                TypicalPanel.Build(feeders, failures != Failures.None),
+                failures
+            );
+        foreach (var file in Samples())
+        {
+            var source = new SourceText(file, File.ReadAllText(file));
+            if (Opened.From(source, default).Evidence is not { } evidence)
+                continue;
+            Measure(Path.GetFileName(file), evidence.Netlist.WithoutFailures(), Failures.None);
+            Measure($"{Path.GetFileName(file)}, failures free", evidence.Netlist, Failures.Free);
+        }
     }
 
-    private static void Measure(int feeders, Failures failures)
+    /// <summary>The sound panels of the repository this runs in.</summary>
+    private static IEnumerable<string> Samples()
     {
-        var netlist = TypicalPanel.Build(feeders, failures != Failures.None);
+        for (
+            var folder = Environment.CurrentDirectory;
+            folder is not null;
+            folder = Path.GetDirectoryName(folder)
+        )
+            if (Directory.Exists(Path.Combine(folder, "panels")))
+                return Directory
+                    .EnumerateFiles(Path.Combine(folder, "panels"), "*.panel")
+                    .Order(StringComparer.Ordinal);
+        return [];
+    }
+
+    private static void Measure(string name, Netlist netlist, Failures failures)
+    {
         var steps = Array.Empty<Cost>();
         var bits = 0;
         for (var i = 0; i < Times; i++)
@@ -32,21 +58,19 @@ internal static class ConductionTrial
             var last = Ask(netlist, states, Within(netlist, states, failures)).ToArray();
             steps = i == 0 ? last : [.. steps.Zip(last, (a, b) => a.Milliseconds < b.Milliseconds ? a : b)];
         }
-        Console.WriteLine(
-            $"{feeders, 7} {failures, 8} {netlist.Nets.Count, 6} {netlist.Elements.Count, 6} {bits, 5}"
-        );
-        foreach (var (name, milliseconds, made, nodes) in steps)
+        Console.WriteLine($"{name}: {netlist.Nets.Count} nets, {netlist.Elements.Count} links, {bits} bits");
+        foreach (var step in steps)
             Console.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"        {name, -22} {milliseconds, 9:0.00} ms {made, 8} made {nodes, 7} kept"
+                    $"        {step.Name, -22} {step.Milliseconds, 9:0.00} ms {step.Made, 8} made {step.Nodes, 7} kept"
                 )
             );
     }
 
     private static IEnumerable<Cost> Ask(Netlist netlist, StateSpace states, Diagram within)
     {
-        var network = new Network(netlist, states, within);
+        var network = new Network(netlist, states, within: within);
         var moves = netlist.Variables.SelectMany(v => v.Moves).ToArray();
         var heaters = netlist.Elements.Where(e => e.Type == ElementType.Thermal).ToArray();
         yield return Step("moves", () => moves.Select(m => network.Of(m.When)));

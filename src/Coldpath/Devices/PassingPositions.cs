@@ -13,15 +13,15 @@ public static class PassingPositions
     {
         var conditions = ConditionsOf(netlist).ToLookup(c => c.Variable, c => c.Condition);
         var named = OperationsOf(netlist).ToHashSet();
-        return netlist with
-        {
-            Variables =
-            [
-                .. netlist.Variables.Select(v =>
-                    v.Values.Aggregate(v, (kept, value) => Without(kept, value, conditions[v.Name], named))
-                ),
-            ],
-        };
+        var kept = netlist
+            .Variables.Select(v =>
+                v.Values.Aggregate(v, (left, value) => Without(left, value, conditions[v.Name], named))
+            )
+            .ToList();
+        var values = kept.ToDictionary(v => v.Name, v => v.Values);
+        return (netlist with { Variables = kept }).WithConditions(condition =>
+            Conditions.Replaced(condition, atom => values[atom.Variable].Contains(atom.Value) ? null : false)
+        );
     }
 
     private static Variable Without(

@@ -183,7 +183,8 @@ internal sealed partial class RandomPanels
     /// <summary>A push button's contact; null when the budget is spent.</summary>
     private VariableIs? Button(ControlUse use)
     {
-        if (!sketch.Affords(2))
+        // Room is left for what the button works on.
+        if (!sketch.Affords(4))
             return null;
         var name = sketch.Name("B");
         var button = PanelSketch.TwoValued(

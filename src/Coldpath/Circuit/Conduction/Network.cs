@@ -22,16 +22,16 @@ public sealed class Network
 
     /// <param name="netlist">Its elements, supplies and loads.</param>
     /// <param name="states">Its variables.</param>
+    /// <param name="only">For some element ids, a further condition without which they neither conduct nor leak.</param>
     /// <param name="within">
     /// The assignments that matter (no failure, say): answers are exact on these and void on others, and much
     /// smaller for it. All when null.
     /// </param>
-    /// <param name="only">For some element ids, a further condition without which they neither conduct nor leak.</param>
     public Network(
         Netlist netlist,
         StateSpace states,
-        Diagram? within = null,
-        IReadOnlyDictionary<string, Diagram>? only = null
+        IReadOnlyDictionary<string, Diagram>? only = null,
+        Diagram? within = null
     )
         : this(
             new Mesh(netlist, states, only ?? new Dictionary<string, Diagram>(), within ?? Diagram.True),
@@ -63,7 +63,7 @@ public sealed class Network
 
     /// <summary>The same netlist and states with the elements taken out.</summary>
     public Network Without(IEnumerable<string> elements) =>
-        new(Netlist, States, mesh.Within, elements.Distinct().ToDictionary(id => id, _ => Diagram.False));
+        new(Netlist, States, elements.Distinct().ToDictionary(id => id, _ => Diagram.False), mesh.Within);
 
     /// <summary>
     /// Any condition of the netlist.

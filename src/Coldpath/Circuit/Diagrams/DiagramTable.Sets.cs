@@ -36,11 +36,11 @@ public sealed partial class DiagramTable
     }
 
     /// <summary>
-    /// The family's sets over these levels, cheapest first, those of equal cost in order of their levels; taken out
-    /// one at a time, so that the first few of a huge family cost little.
+    /// The family's sets over these levels, cheapest first, those of equal cost in the order in which the list has
+    /// their levels; taken out one at a time, so that the first few of a huge family cost little.
     /// </summary>
     /// <param name="f">May depend on no other level.</param>
-    /// <param name="levels">All levels that a set may hold.</param>
+    /// <param name="levels">All levels that a set may hold, in any order.</param>
     /// <param name="cost">Of one level in a set, not negative; 1 each when null.</param>
     public IEnumerable<IReadOnlyList<int>> Sets(
         Diagram f,
@@ -48,45 +48,33 @@ public sealed partial class DiagramTable
         Func<int, long>? cost = null
     )
     {
-        var sorted = Sorted(f, levels);
-        var prices = sorted.Select(level => cost?.Invoke(level) ?? 1).ToArray();
-        var cheapest = new Dictionary<int, long?> { [True] = 0, [False] = null };
-        var open = new PriorityQueue<Partial, Partial>(Comparer<Partial>.Create(Partial.Compare));
-        Push(f.Edge, 0, 0, []);
-        while (open.TryDequeue(out var partial, out _))
+        int[] listed = [.. levels.Distinct()];
+        Sorted(f, listed);
+        var places = listed.Index().ToDictionary(p => p.Item, p => p.Index);
+        var table = new DiagramTable(budget, cancellation: cancellation);
+        var family = CopyTo(table, f, level => places[level]);
+        var prices = listed.Select(level => cost?.Invoke(level) ?? 1).ToArray();
+        return new CheapestSets(table, prices)
+            .Of(family)
+            .Select(set => (IReadOnlyList<int>)[.. set.Select(place => listed[place])]);
+    }
+
+    /// <summary>The same function in another table, each level renamed.</summary>
+    public Diagram CopyTo(DiagramTable other, Diagram f, Func<int, int> level)
+    {
+        var copies = new Dictionary<int, Diagram>();
+        return Copy(f);
+
+        Diagram Copy(Diagram g)
         {
-            if (partial.At == sorted.Length)
+            if (g.IsConstant)
+                return g;
+            if (!copies.TryGetValue(g.Edge, out var copy))
             {
-                yield return partial.Chosen;
-                continue;
+                copy = other.IfThenElse(other.Variable(level(Level(g))), Copy(High(g)), Copy(Low(g)));
+                copies.Add(g.Edge, copy);
             }
-            var level = sorted[partial.At];
-            Push(Below(partial.Edge, level, false), partial.At + 1, partial.Spent, partial.Chosen);
-            Push(
-                Below(partial.Edge, level, true),
-                partial.At + 1,
-                partial.Spent + prices[partial.At],
-                [.. partial.Chosen, level]
-            );
-        }
-
-        void Push(int edge, int at, long spent, int[] chosen)
-        {
-            if (Cheapest(edge) is not { } rest)
-                return;
-            var partial = new Partial(edge, at, spent, chosen, spent + rest);
-            open.Enqueue(partial, partial);
-        }
-
-        long? Cheapest(int edge)
-        {
-            if (cheapest.TryGetValue(edge, out var least))
-                return least;
-            var without = Cheapest(LowOf(edge));
-            var with = Cheapest(HighOf(edge)) + prices[Array.BinarySearch(sorted, LevelOf(edge))];
-            least = without is null || with < without ? with : without;
-            cheapest.Add(edge, least);
-            return least;
+            return copy;
         }
     }
 
@@ -98,24 +86,5 @@ public sealed partial class DiagramTable
             return known;
         var low = Upward(LowOf(f));
         return Remember(f, f, Operation.Upward, Make(LevelOf(f), low, Or(low, Upward(HighOf(f)))));
-    }
-
-    /// <summary>A set that is decided for the first levels, and the least it can cost in the end.</summary>
-    private sealed record Partial(int Edge, int At, long Spent, int[] Chosen, long Total)
-    {
-        public static int Compare(Partial a, Partial b)
-        {
-            var byCost = a.Total.CompareTo(b.Total);
-            if (byCost != 0)
-                return byCost;
-            var common = Math.Min(a.Chosen.Length, b.Chosen.Length);
-            for (var i = 0; i < common; i++)
-                if (a.Chosen[i] != b.Chosen[i])
-                    return a.Chosen[i].CompareTo(b.Chosen[i]);
-            // A shorter one may still go on to a smaller set, so it is opened first.
-            return a.Chosen.Length != b.Chosen.Length
-                ? a.Chosen.Length.CompareTo(b.Chosen.Length)
-                : b.At.CompareTo(a.At);
-        }
     }
 }

@@ -5,7 +5,9 @@ namespace Coldpath.Circuit.States;
 /// <summary>
 /// The order of variables in the diagrams: those that meet at a net or in a move's condition come close together
 /// (the FORCE heuristic: each variable moves to the mean place of the groups it belongs to, until the total span
-/// of the groups falls no more).
+/// of the groups falls no more), and those next to the supplies come last. Nearly every condition ends in "and the
+/// panel is fed", and an ending is shared where a beginning is not: the other way round takes 2.4 times the nodes on
+/// the sample panels.
 /// </summary>
 public static class VariableOrder
 {
@@ -14,8 +16,7 @@ public static class VariableOrder
     public static IReadOnlyList<int> Of(Netlist netlist)
     {
         var groups = Groups(netlist);
-        var count = netlist.Variables.Count;
-        int[] best = [.. Enumerable.Range(0, count)];
+        int[] best = [.. Enumerable.Range(0, netlist.Variables.Count).Reverse()];
         var least = Span(groups, best);
         var order = best;
         for (var round = 0; round < MostRounds; round++)
@@ -28,7 +29,24 @@ public static class VariableOrder
             if (span < least)
                 (best, least) = (order, span);
         }
-        return best;
+        return EndsAtSupplies(netlist, best) ? best : [.. best.Reverse()];
+    }
+
+    /// <summary>The variables of the supplies, and of what hangs on their conductors, lie rather at the end.</summary>
+    private static bool EndsAtSupplies(Netlist netlist, int[] order)
+    {
+        var conductors = netlist.Supplies.SelectMany(s => s.Conductors).ToArray();
+        var nets = conductors.Select(c => c.Net).ToHashSet();
+        var near = netlist
+            .Supplies.Select(s => s.Present)
+            .Concat(conductors.Select(c => c.Present))
+            .Concat(
+                netlist.Elements.Where(e => nets.Contains(e.A) || nets.Contains(e.B)).Select(e => e.Closed)
+            )
+            .SelectMany(Named)
+            .ToHashSet();
+        var places = order.Index().Where(p => near.Contains(netlist.Variables[p.Item].Name)).ToArray();
+        return places.Length == 0 || places.Average(p => p.Index) >= (order.Length - 1) / 2.0;
     }
 
     private static List<int[]> Groups(Netlist netlist)

@@ -35,9 +35,11 @@ internal sealed record LineLayout(string? Family, int Indent, IReadOnlyList<int>
             _ => new(null, 0, []),
         };
 
+    /// <summary>Every line that is aligned has more than its first word.</summary>
     private static int Second(Line line) => line.Lexemes[1].Start;
 
-    private static int Behind(Line line, int end) => line.Lexemes.First(l => l.Start >= end).Start;
+    private static int Behind(Line line, int end) =>
+        line.Lexemes[line.Lexemes.Find(l => l.Start >= end)].Start;
 
     private static int[] Declaration(DeclarationSyntax declaration) =>
         declaration.Atoms.Count == 0

@@ -151,6 +151,28 @@ public sealed class DiagramTableTests
             );
 
     [Fact]
+    public void Sets_follow_the_order_of_the_list_whatever_the_levels()
+    {
+        var table = new DiagramTable();
+        var single = table.Minimal(table.AnyOf(Levels.Select(table.Variable)), Levels);
+        int[] list = [4, 0, 5, 2, 1, 3];
+        table.Sets(single, list).Select(s => s.Single()).Should().Equal(list);
+        var pair = table.And(table.Variable(0), table.Variable(4));
+        table.Sets(table.Minimal(pair, list), list).Single().Should().Equal(4, 0);
+    }
+
+    [Fact]
+    public void A_copy_is_the_same_function_of_renamed_levels() =>
+        Truth.Sample(a =>
+        {
+            var table = new DiagramTable();
+            var other = new DiagramTable();
+            var copy = table.CopyTo(other, Build(table, a), level => 5 - level);
+            table.CopyTo(table, Build(table, a), level => level).Should().Be(Build(table, a));
+            other.CopyTo(table, copy, level => 5 - level).Should().Be(Build(table, a));
+        });
+
+    [Fact]
     public void A_huge_family_is_counted_and_its_first_sets_are_had_at_once()
     {
         var table = new DiagramTable();
