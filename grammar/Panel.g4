@@ -78,7 +78,7 @@ first       : COMMA 'first' sum ;
 
 bar           : 'bar' list+ first? EOF ;
 side          : ( 'line' | 'load' ) 'side' list first? EOF ;
-element       : elementType name* pair? ( COMMA elementOption )* EOF ;
+element       : elementType ( name+ pair? | pair ) ( COMMA elementOption )* EOF ;
 elementType   : 'conductor' | 'contact' | 'semiconductor' | 'thermal' | 'series' | 'load' | 'diode' | 'fault' ;
 elementOption : 'power' | 'through' | 'welds' | 'closed' 'when' guard | 'leaks' 'when' guard ;
 coil          : 'coil' name* pair 'at' sum COMMA 'moves' name EOF ;
@@ -126,14 +126,14 @@ devicePair     : 'pair' name 'of' phrase EOF ;
 
 guard     : guardPart ( ( 'and' guardPart )+ | ( 'or' guardPart )+ )? ;
 guardPart : 'not'? ( LPAREN guard RPAREN | guardTerm ) ;
-guardTerm : 'loosely'? 'energised' pair band?                            # energised
-          | ( 'must' 'pull' | 'may' ( 'pull' | 'hold' ) ) pair 'at' sum  # pull
+guardTerm : 'loosely'? 'energised' pair band?                              # energised
+          | ( 'must' 'pull' | 'may' ( 'pull' | 'hold' ) ) pair 'at' sum    # pull
           | ( 'loosely' | 'series' )? 'fed' list ( 'forward' | 'reverse' )?  # fed
-          | 'single' list                                                # single
-          | 'joined' pair                                                # joined
-          | 'at' 'most' 'one' 'of' name name+                            # atMostOne
-          | ( 'any' | 'no' ) phrase ( 'closed' | 'carries' | 'is' label )?   # quantified
-          | phrase guardSuffix?                                          # named
+          | 'single' list                                                  # single
+          | 'joined' pair                                                  # joined
+          | 'at' 'most' 'one' 'of' name name+                              # atMostOne
+          | ( 'any' | 'no' ) phrase ( 'closed' | 'carries' | 'is' label )? # quantified
+          | phrase guardSuffix?                                            # named
           ;
 band        : 'between' low=sum 'and' high=sum | 'at' at=sum ;
 guardSuffix : 'is' label | 'at' ( 'least' | 'most' ) sum | 'given' | 'closed' | 'carries' ;
@@ -177,7 +177,8 @@ ordinary : 'panel' | 'drawing' | 'rules' | 'system' | 'rung' | 'wire' | 'untrace
          | 'letter' | 'symbol' | 'end' | 'takes' | 'number' | 'text' | 'positions' | 'devices' | 'bare' | 'needed'
          | 'default' | 'flag' | 'let' | 'if' | 'else' | 'for' | 'each' | 'pole' | 'first' | 'bar' | 'line' | 'load'
          | 'side' | 'conductor' | 'contact' | 'semiconductor' | 'thermal' | 'series' | 'diode' | 'fault' | 'power'
-         | 'leaks' | 'like' | 'welds' | 'coil' | 'moves' | 'family' | 'variable' | 'process' | 'condition' | 'cell' | 'timer' | 'trip'
+         | 'leaks' | 'like' | 'welds' | 'coil' | 'moves' | 'family' | 'variable' | 'process' | 'condition' | 'cell'
+         | 'timer' | 'trip'
          | 'rest' | 'powered' | 'momentary' | 'may' | 'make' | 'before' | 'break' | 'class' | 'state' | 'source'
          | 'converter' | 'present' | 'group' | 'limited' | 'extra' | 'low' | 'dc' | 'stored' | 'discharge' | 'plus'
          | 'minus' | 'winding' | 'coupling' | 'mode' | 'joined' | 'apart' | 'turns' | 'speed' | 'use' | 'isolates'

@@ -84,7 +84,7 @@ public static class Workbench
         if (parsed.Findings.Count > 0)
             return new(null, parsed.Findings);
         var numbers = PanelBinder.Bind(parsed, KindLibrary.Standard).Panel.AllocatedContacts;
-        return new(source.Text, []);
+        return PanelFormatter.Format(parsed.Panel, source, numbers);
     }
 
     /// <summary>The flattened panel as JSON.</summary>
@@ -101,7 +101,7 @@ public static class Workbench
     /// <summary>All standard kinds and what they are.</summary>
     public static Page Kinds()
     {
-        var table = new Table("kinds", "", "");
+        var table = new Table("kind", "what it is");
         foreach (var name in KindNames)
             table.Add(Style.Plain, name, KindCompiler.Describe(KindLibrary.Standard.Find(name)!).Means ?? "");
         var page = new Page();

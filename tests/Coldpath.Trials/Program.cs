@@ -1,14 +1,28 @@
+using System.Globalization;
 using Coldpath.Trials;
 
-var trials = new SortedDictionary<string, Action>(StringComparer.Ordinal)
+return args switch
 {
-    ["conduction"] = ConductionTrial.Run,
-    ["diagrams"] = DiagramTrial.Run,
+    ["fuzz", "parser", ..] => ParserFuzz.Run(Number(2, 200_000), Number(3, 1)),
+    ["limits", "parser"] => LargeInputs.Run(),
+    _ => Trials(),
 };
-var chosen = args.Length == 0 ? [.. trials.Keys] : args;
-foreach (var name in chosen)
-    if (trials.TryGetValue(name, out var run))
-        run();
-    else
-        Console.Error.WriteLine($"no trial {name}; there are {string.Join(", ", trials.Keys)}");
-return chosen.All(trials.ContainsKey) ? 0 : 2;
+
+int Number(int at, int otherwise) =>
+    args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
+
+int Trials()
+{
+    var trials = new SortedDictionary<string, Action>(StringComparer.Ordinal)
+    {
+        ["conduction"] = ConductionTrial.Run,
+        ["diagrams"] = DiagramTrial.Run,
+    };
+    var chosen = args.Length == 0 ? [.. trials.Keys] : args;
+    foreach (var name in chosen)
+        if (trials.TryGetValue(name, out var run))
+            run();
+        else
+            Console.Error.WriteLine($"no trial {name}; there are {string.Join(", ", trials.Keys)}");
+    return chosen.All(trials.ContainsKey) ? 0 : 2;
+}

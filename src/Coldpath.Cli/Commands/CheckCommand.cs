@@ -53,6 +53,8 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
             progress.Say($"checking {file}");
             var report = Workbench.Check(Read(file), outside.Interrupted);
             progress.Clear();
+            if (report.Complete)
+                outside.Interrupted.ThrowIfCancellationRequested();
             reports.Add(report);
             if (format == "text")
                 delivery.Put(CheckText.Of(report));

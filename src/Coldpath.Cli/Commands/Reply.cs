@@ -21,6 +21,7 @@ internal static class Reply
     )
         where T : class
     {
+        outside.Interrupted.ThrowIfCancellationRequested();
         if (answered.Answer is not { } answer)
             return Refuse(outside, answered);
         if (format == "json")

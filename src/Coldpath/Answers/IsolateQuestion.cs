@@ -137,7 +137,9 @@ public sealed class IsolateQuestion
 
     private Circuit.Conduction.Network Without(IEnumerable<string> taken) =>
         evidence.Whole.Without(
-            isolators.Acts.Where(a => taken.Contains(a.Name)).SelectMany(a => a.Device?.Isolates?.Elements ?? [])
+            isolators
+                .Acts.Where(a => taken.Contains(a.Name))
+                .SelectMany(a => a.Device?.Isolates?.Elements ?? [])
         );
 
     /// <summary>The positions that matter: what differs from powered, isolators aside.</summary>
@@ -149,8 +151,13 @@ public sealed class IsolateQuestion
         [
             .. evidence
                 .Whole.Netlist.Variables.Select((v, i) => (Variable: v, Index: i))
-                .Where(p => survival.State[p.Index] != Usual(p.Variable, powered) && !taken.Contains(p.Variable.Device))
-                .Select(p => KeyValuePair.Create(p.Variable.Name, p.Variable.Values[survival.State[p.Index]])),
+                .Where(p =>
+                    survival.State[p.Index] != Usual(p.Variable, powered)
+                    && !taken.Contains(p.Variable.Device)
+                )
+                .Select(p =>
+                    KeyValuePair.Create(p.Variable.Name, p.Variable.Values[survival.State[p.Index]])
+                ),
         ];
     }
 

@@ -48,9 +48,26 @@ public sealed class Reaches(Evidence evidence, Network network, State state)
             Point = net,
             Reach = ReachOf(net),
             ExtraLow = Holds(network.ExtraLowOnly(net)),
-            From = [.. Supplies.Where(s => Holds(network.LiveFrom(net, s)))],
+            From = [.. From(net)],
             Path = trace.Live(net) is { } path ? evidence.Steps(path) : [],
         };
+    }
+
+    /// <summary>
+    /// The supplies whose conductors come to the net; where none does, those whose voltage comes through loads or
+    /// couplings, a transformer's output only if nothing ahead of it is among them.
+    /// </summary>
+    private IEnumerable<string> From(string net)
+    {
+        var direct = Supplies.Where(s =>
+            Holds(network.LiveFrom(net, s)) && Holds(network.Reached(net, s, Grade.Load))
+        );
+        if (direct.Any())
+            return direct;
+        var primary = evidence
+            .Netlist.Supplies.Select(s => s.Name)
+            .Where(s => Holds(network.LiveFrom(net, s)));
+        return primary.Any() ? primary : Supplies.Where(s => Holds(network.LiveFrom(net, s)));
     }
 
     private Reach ReachOf(string net) =>
@@ -64,6 +81,5 @@ public sealed class Reaches(Evidence evidence, Network network, State state)
             .Netlist.Supplies.Select(s => s.Name)
             .Concat(evidence.Netlist.Converters.Select(c => c.Output.Name));
 
-    private bool Holds(Circuit.Diagrams.Diagram condition) =>
-        network.States.Holds(condition, state);
+    private bool Holds(Circuit.Diagrams.Diagram condition) => network.States.Holds(condition, state);
 }

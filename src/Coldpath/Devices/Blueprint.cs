@@ -85,13 +85,18 @@ public sealed record ContactFamily(
 )
 {
     /// <summary>The contact of a number, closed in the positions where the family goes by positions.</summary>
-    public FamilyContact Contact(int number, IReadOnlyList<string> positions)
+    /// <param name="number">What the star becomes.</param>
+    /// <param name="positions">Where a contact of a positions family is closed.</param>
+    /// <param name="values">The values of the device's positions variable.</param>
+    public FamilyContact Contact(int number, IReadOnlyList<string> positions, IReadOnlyList<string> values)
     {
         var (a, b) = (Numbered(LeftPattern, number), Numbered(RightPattern, number));
         var id = $"{a}-{b}";
         var closed = Positions is null
             ? Closed
-            : Expression.AnyOf(positions.Select(p => new VariableIs(Positions, p)));
+            : Expression.AnyOf(
+                AndBetween(positions).Intersect(values).Select(p => new VariableIs(Positions, p))
+            );
         var weld = Welds ? ContactWeld.Of(id) : null;
         var element = new Element
         {
@@ -104,6 +109,10 @@ public sealed record ContactFamily(
         };
         return new FamilyContact(element, weld);
     }
+
+    /// <summary>A contact that is closed in two neighbouring positions stays closed on the way from one to the other.</summary>
+    private static IEnumerable<string> AndBetween(IReadOnlyList<string> positions) =>
+        positions.Concat(from a in positions from b in positions where a != b select $"{a}>{b}");
 
     private static string Numbered(string pattern, int number) =>
         pattern.Replace("*", number.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal);

@@ -29,11 +29,19 @@ public sealed record CommonRatings(
                 standby = true;
             else if (IsWord(atoms, i, "seen"))
                 seen = true;
-            else if (FromTheDrawing.Index().All(w => IsWord(atoms, i + w.Index, w.Item)))
+            else if (IsFromDrawing(atoms, i))
                 (drawn, i) = (true, i + FromTheDrawing.Length - 1);
             else
                 rest.Add(atoms[i]);
         return new CommonRatings(place, standby, seen, drawn, rest);
+    }
+
+    private static bool IsFromDrawing(IReadOnlyList<AtomSyntax> atoms, int at)
+    {
+        foreach (var word in FromTheDrawing)
+            if (!IsWord(atoms, at++, word))
+                return false;
+        return true;
     }
 
     private static bool IsWord(IReadOnlyList<AtomSyntax> atoms, int at, string word) =>

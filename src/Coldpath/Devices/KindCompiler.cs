@@ -23,28 +23,21 @@ public static class KindCompiler
     {
         var ofKind = new KindFindings(kind.KindName, device.Tag);
         var ofRatings = new RatingFindings(kind.KindName, device.Tag);
-        var lines = new LineExpansion(library, ofKind).Of(kind);
-        if (lines.Any(HasBroken))
+        var lines = new KindLines(new LineExpansion(library, ofKind).Of(kind));
+        if (lines.IsBroken)
             return new Instantiation(null, []);
-        var ratings = RatingBook.Read(new RatingForms(lines), device, facts, ofRatings);
+        var ratings = RatingBook.Read(new RatingForms(lines.Top), device, facts, ofRatings);
         if (ofRatings.HasMissing)
             return new Instantiation(null, ofRatings.InOrder);
-        var context = new KindContext(device.Tag, ratings, facts, ofKind, ofRatings);
-        var placed = context.Unfolding.Of(lines, null);
-        var blueprint = new BlueprintBuilder(context).Build(Describe(kind), placed);
+        foreach (var line in lines.Misplaced)
+            ofKind.InBlock(line.Span);
+        var context = new KindContext(device.Tag, lines.Moving(), ratings, facts, ofKind, ofRatings);
+        var blueprint = new BlueprintBuilder(context).Build(
+            Describe(kind),
+            context.Unfolding.Of(lines.Top, null)
+        );
         return new Instantiation(ofKind.Any ? null : blueprint, [.. ofRatings.InOrder, .. ofKind.InOrder]);
     }
-
-    private static bool HasBroken(KindLineSyntax line) =>
-        line switch
-        {
-            BrokenLineSyntax => true,
-            IfSyntax choice => choice.Then.Concat(choice.Else).Any(HasBroken),
-            ForEachPoleSyntax each => each.Lines.Any(HasBroken),
-            SourceSyntax source => source.Lines.Any(HasBroken),
-            ConverterSyntax converter => converter.Lines.Any(HasBroken),
-            _ => false,
-        };
 
     /// <summary>What a kind is called and stands for.</summary>
     public static Kind Describe(KindSyntax kind) =>

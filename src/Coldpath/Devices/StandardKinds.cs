@@ -16,7 +16,7 @@ internal sealed class StandardKinds : IKindTexts
 {
     private const string Suffix = ".kinds";
     private static readonly Assembly Home = typeof(StandardKinds).Assembly;
-    private readonly SortedDictionary<string, string> resources = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> resources = new(StringComparer.Ordinal);
 
     public StandardKinds()
     {

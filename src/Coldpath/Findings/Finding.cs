@@ -54,6 +54,9 @@ public sealed record Finding
     /// <summary>The change to make.</summary>
     public string? Remedy { get; init; }
 
+    /// <summary>The story rests on a coil whose pull-in is uncertain, and there is none without it.</summary>
+    public bool Uncertain { get; init; }
+
     /// <summary>The reason of the waiver that covers it, null when none does.</summary>
     public string? Waived { get; init; }
 }

@@ -8,12 +8,14 @@ namespace Coldpath.Inspection;
 /// <param name="Starter">The semiconductor's device.</param>
 /// <param name="Neighbours">The other controllers of the starter's way: its line and output contactors.</param>
 /// <param name="Carrying">States in which the bypass alone makes the load run.</param>
+/// <param name="SideBySide">States in which the load sides of the two are joined.</param>
 public sealed record Bypass(
     string Motor,
     string Contactor,
     string Starter,
     IReadOnlyList<string> Neighbours,
-    Diagram Carrying
+    Diagram Carrying,
+    Diagram SideBySide
 );
 
 /// <summary>Finds the bypass contactors among the ways.</summary>
@@ -32,6 +34,16 @@ public static class Bypasses
             contactor,
             starter,
             [.. through.Devices.Except(round.Devices).Where(tag => tag != starter)],
-            round.States
+            round.States,
+            SideBySide(evidence, contactor, starter)
         );
+
+    /// <summary>Joined past the two themselves, which conduct.</summary>
+    private static Diagram SideBySide(Evidence evidence, string contactor, string starter)
+    {
+        var poles = evidence.Devices.Poles(contactor).ToArray();
+        var legs = evidence.Devices.Poles(starter).ToArray();
+        var beside = evidence.Network.Without(poles.Concat(legs).Select(e => e.Id));
+        return evidence.Table.AnyOf(from pole in poles from leg in legs select beside.Joined(pole.B, leg.B));
+    }
 }

@@ -15,13 +15,15 @@ public static class Coils
 
     /// <summary>
     /// States with the armature in, when no state that follows from them has it out as long as the supplies stay
-    /// and nobody opens an isolator or a breaker; false when it can drop.
+    /// and nobody opens an isolator or a breaker; false when it can drop. A coil that is never out with the panel powered
+    /// is meant to stand in, and left out.
     /// </summary>
     public static Diagram NeverDrops(Evidence evidence, Variable armature)
     {
-        var start = evidence.Table.And(evidence.Settled, evidence.Is(armature, "in"));
-        if (start.IsFalse)
-            return start;
+        var powered = evidence.PoweredStates;
+        var start = evidence.Table.And(powered, evidence.Is(armature, "in"));
+        if (start.IsFalse || !evidence.Table.Meet(powered, evidence.Is(armature, "out")))
+            return Diagram.False;
         var after = evidence
             .Behaviour.ReachFrom(start, uncertainToo: true, move => !CutsPower(evidence, move))
             .All;
@@ -67,7 +69,7 @@ public static class Coils
     {
         var variable = evidence.Netlist.Variables[move.Variable];
         var device = evidence.Devices.Known(variable.Device) ? evidence.Devices[variable.Device] : null;
-        return variable.Kind == VariableKind.Supply
+        return evidence.IsPresence(variable)
             || device?.Isolates?.Variable == variable.Name
             || move.Cause == Cause.Short
             || (device?.OpensOnShort.Count > 0 && move.Cause == Cause.Operator);

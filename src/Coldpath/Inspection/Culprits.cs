@@ -30,6 +30,8 @@ public static class CulpritSearch
             var paths = new Trace(evidence.Network, story.End).Short(supply);
             var elements = paths.SelectMany(p => p.Steps).Distinct().ToArray();
             var switching = elements.Where(id => Switches(evidence, id)).ToArray();
+            if (switching.Length == 0)
+                switching = [.. elements.Where(id => IsContact(evidence.Devices.TryElement(id)))];
             var closed = table.AllOf(switching.Select(evidence.Network.Closed));
             var devices = evidence
                 .Devices.All.Select(d => d.Tag)
@@ -39,13 +41,14 @@ public static class CulpritSearch
         }
     }
 
+    private static bool IsContact(Element? element) =>
+        element?.Type is ElementType.Contact or ElementType.Semiconductor;
+
     /// <summary>Contacts and semiconductors of anything but isolators and short-circuit devices, which feed and do no wrong.</summary>
     private static bool Switches(Evidence evidence, string id)
     {
         var element = evidence.Devices.Element(id);
         var device = evidence.Devices[element.Device];
-        return element.Type is ElementType.Contact or ElementType.Semiconductor
-            && device.Isolates is null
-            && device.OpensOnShort.Count == 0;
+        return IsContact(element) && device.Isolates is null && device.OpensOnShort.Count == 0;
     }
 }

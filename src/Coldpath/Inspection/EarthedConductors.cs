@@ -26,7 +26,7 @@ public static class EarthedConductors
         from supply in evidence.Supplies
         from conductor in supply.Conductors
         let states = Passing(evidence, supply, conductor, element)
-        where !states.IsFalse && !OpensLiveToo(evidence, element, supply, conductor)
+        where !states.IsFalse && !OpensLiveToo(evidence, element)
         select new EarthedBreak(
             element.Device,
             element.Id,
@@ -54,47 +54,57 @@ public static class EarthedConductors
     {
         var table = evidence.Table;
         var network = evidence.Network;
+        var apart = network.Without(Bonds(evidence));
         var states = table.AllOf(
-            evidence.Settled,
+            evidence.PoweredStates,
             network.Active(supply.Name),
             network.Bonded(conductor.Net),
             network.Closed(element.Id),
-            network.Joined(conductor.Net, element.A)
+            apart.Joined(conductor.Net, element.A)
         );
         if (states.IsFalse)
             return states;
-        var without = network.Without([element.Id]);
+        var without = network.Without([.. Bonds(evidence), element.Id]);
         var both = table.And(
             without.Joined(conductor.Net, element.A),
             without.Joined(conductor.Net, element.B)
         );
-        return table.AllOf(states, !both, !network.Short(supply.Name));
+        return table.AllOf(states, !both, !network.AnyShort());
     }
 
-    /// <summary>The same variable opens an unearthed conductor of the supply as well.</summary>
-    private static bool OpensLiveToo(
-        Evidence evidence,
-        Element element,
-        Supply supply,
-        SupplyConductor conductor
-    )
+    /// <summary>What is joined through the earth alone is no conductor's way.</summary>
+    private static IEnumerable<string> Bonds(Evidence evidence) =>
+        evidence
+            .Netlist.Elements.Where(e => e.A == evidence.Netlist.Earth || e.B == evidence.Netlist.Earth)
+            .Select(e => e.Id);
+
+    /// <summary>
+    /// The same variable opens the unearthed side too: another main pole, or a contact without which what hangs on this
+    /// one is dead.
+    /// </summary>
+    private static bool OpensLiveToo(Evidence evidence, Element element)
     {
         var moving = Moving(evidence, element);
-        return evidence
+        var together = evidence
             .Devices.Elements(element.Device)
             .Where(other => other.Id != element.Id && Moving(evidence, other).Intersect(moving).Any())
-            .Any(other =>
-                supply.Conductors.Any(c =>
-                    c != conductor
-                    && evidence.Table.Meet(
-                        evidence.Settled,
-                        evidence.Table.And(
-                            evidence.Network.Joined(c.Net, other.A),
-                            !evidence.Network.Bonded(c.Net)
-                        )
-                    )
-                )
+            .ToArray();
+        return element.Power
+            ? together.Any(other => other.Power)
+            : together.Any(other => FeedsAllBeyond(evidence, element, other.Id));
+    }
+
+    private static bool FeedsAllBeyond(Evidence evidence, Element element, string other)
+    {
+        var without = evidence.Network.Without([other]);
+        var beyond = evidence
+            .Netlist.Elements.Where(e => e.Type == ElementType.Load)
+            .SelectMany(e =>
+                e.A == element.A || e.A == element.B ? [e.B]
+                : e.B == element.A || e.B == element.B ? new[] { e.A }
+                : []
             );
+        return !evidence.Table.Meet(evidence.Settled, evidence.Table.AnyOf(beyond.Select(without.Live)));
     }
 
     private static bool ByTripOnly(Evidence evidence, Element element)

@@ -21,6 +21,7 @@ public sealed class Evidence
     private readonly Lazy<Protections> protections;
     private readonly Lazy<IReadOnlyList<JudgedIntent>> intents;
     private readonly Lazy<Network> wholeNetwork;
+    private readonly HashSet<string> presences;
     private readonly Narration narration;
 
     /// <param name="source">The description.</param>
@@ -41,6 +42,12 @@ public sealed class Evidence
         protections = new(() => new Protections(this));
         intents = new(Judge);
         wholeNetwork = new(() => new(whole, new StateSpace(whole)));
+        presences =
+        [
+            .. whole.Supplies.SelectMany(s =>
+                Guards.Variables(s.Present).Concat(s.Conductors.SelectMany(c => Guards.Variables(c.Present)))
+            ),
+        ];
         narration = new(Netlist);
     }
 
@@ -83,6 +90,31 @@ public sealed class Evidence
     public IReadOnlyList<Load> Motors =>
         [.. Netlist.Loads.Where(l => l.Modes.Count > 0 && l.Elements.Any(id => Devices.Element(id).Power))];
 
+    /// <summary>States in which every supply and every conductor of it is there.</summary>
+    public Diagram AllSupplied => Table.AllOf(Netlist.Variables.Where(IsPresence).Select(v => Is(v, v.Rest)));
+
+    /// <summary>Every supply there, no fuse blown, no breaker tripped by a short.</summary>
+    public Diagram Intact =>
+        Table.And(
+            AllSupplied,
+            Table.AllOf(
+                Netlist
+                    .Devices.SelectMany(d => d.OpensOnShort)
+                    .Select(o => !Behaviour.Space.Is(o.Variable, o.To))
+            )
+        );
+
+    /// <summary>Settled states with every supply there and every isolator and breaker as powered.</summary>
+    public Diagram PoweredStates =>
+        Table.AllOf([
+            Settled,
+            AllSupplied,
+            .. Netlist.Powered.Select(o => Behaviour.Space.Is(o.Variable, o.Value)),
+        ]);
+
+    /// <summary>It says whether a supply or one of its conductors is there.</summary>
+    public bool IsPresence(Variable variable) => presences.Contains(variable.Name);
+
     public Diagram Of(Expression condition) => Behaviour.Of(condition);
 
     public Diagram Is(Variable variable, string value) => Behaviour.Space.Is(variable.Name, value);
@@ -105,13 +137,17 @@ public sealed class Evidence
     public static string Some(IEnumerable<string> names)
     {
         var all = names.Distinct().ToArray();
-        return all.Length <= 4
-            ? List(all)
-            : $"{string.Join(", ", all[..3])} and {all.Length - 3} more points";
+        return all.Length <= 4 ? List(all) : $"{string.Join(", ", all[..3])} and {all.Length - 3} more";
     }
 
     /// <summary>States in which the armature wants a move that an interlock forbids.</summary>
     public Diagram Blocked(Variable armature) => Behaviour.Blocked(Behaviour.Space.IndexOf(armature.Name));
+
+    /// <summary>A side of its coil is not wired at all: a finding of its own.</summary>
+    public bool HasOpenCoil(Variable armature) =>
+        Panel
+            .UnconnectedTerminals()
+            .Any(t => Netlist.Points.Any(p => p.Name == t.ToString() && armature.Coil.Contains(p.Net)));
 
     /// <summary>", in passing" when the circuit settles in none of the states.</summary>
     public string Passing(Diagram states) => Table.Meet(states, Settled) ? "" : ", in passing";
@@ -146,17 +182,21 @@ public sealed class Evidence
 
     private List<string> DevicesOf(Intent intent)
     {
-        var variables = Guards.Variables(intent.When).Concat(intent.By.Select(o => o.Variable)).ToHashSet();
-        var named = Whole.Netlist.Variables.Where(v => variables.Contains(v.Name)).Select(v => v.Device);
-        return
+        var named = Guards.Names(intent.When).Concat(intent.By.Select(o => o.Variable)).ToHashSet();
+        var netlist = Whole.Netlist;
+        IEnumerable<string?> devices =
         [
-            .. new[] { intent.Of }
-                .OfType<string>()
-                .Concat(intent.Via)
-                .Concat(named)
-                .Where(Devices.Known)
-                .Distinct(),
+            intent.Of,
+            .. intent.Via,
+            .. netlist.Variables.Where(v => named.Contains(v.Name)).Select(v => v.Device),
+            .. netlist.Elements.Where(e => named.Contains(e.Id)).Select(e => e.Device),
+            .. netlist
+                .Loads.Where(l => named.Contains(l.Name))
+                .Select(l => Devices.Element(l.Elements[0]).Device),
+            .. netlist.Points.Where(p => named.Contains(p.Net)).Select(p => p.Device).Take(1),
+            .. named,
         ];
+        return [.. devices.OfType<string>().Where(Devices.Known).Distinct()];
     }
 
     /// <summary>"dead" is asked of the panel whose parts may fail, all else of the one whose parts do not.</summary>
@@ -171,7 +211,9 @@ public sealed class Evidence
         var questions = new Questions(Behaviour, Whole);
         return
         [
-            .. Netlist.Intents.Zip(Whole.Netlist.Intents).Select(pair => Judge(questions, pair.First, pair.Second)),
+            .. Netlist
+                .Intents.Zip(Whole.Netlist.Intents)
+                .Select(pair => Judge(questions, pair.First, pair.Second)),
         ];
     }
 }

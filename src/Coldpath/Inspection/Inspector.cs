@@ -13,7 +13,7 @@ public static class Inspector
         var findings = new List<Finding>();
         var made = new List<string>();
         var notMade = new List<NotChecked>();
-        var incomplete = new List<string>(Doubts(evidence));
+        var incomplete = new List<string>();
         foreach (var check in Catalogue.All)
         {
             if (check.CannotBeMade(evidence) is { } reason)
@@ -33,6 +33,9 @@ public static class Inspector
                 incomplete.Add($"{check.Card.Name} was not finished");
             }
         }
+        var unused = Catalogue.Find("waiver-unused")!.Card;
+        Finding[] judged = [.. InOrder(Waivers.Apply(evidence.Panel, Subsumption.Merge(findings), unused))];
+        incomplete.AddRange(Doubts(judged));
         return new()
         {
             Source = evidence.Source,
@@ -41,14 +44,11 @@ public static class Inspector
             Complete = incomplete.Count == 0,
             Incomplete = [.. incomplete.Distinct()],
             States = evidence.Behaviour.Space.Count(evidence.Reachable),
-            Findings =
-            [
-                .. InOrder(Waivers.Apply(evidence.Panel, findings, Catalogue.Find("waiver-unused")!.Card)),
-            ],
+            Findings = judged,
             ChecksMade = made,
             NotChecked = notMade,
             Proved = [.. evidence.Intents.Where(v => v.Proved).Select(v => v.Sentence)],
-            Assumed = evidence.Netlist.Assumed,
+            Assumed = [.. evidence.Netlist.Assumed, .. Followed(evidence)],
         };
     }
 
@@ -59,9 +59,22 @@ public static class Inspector
             .ThenBy(f => f.Code, StringComparer.Ordinal)
             .ThenBy(f => f.Message, StringComparer.Ordinal);
 
-    /// <summary>What the engine leaves open: coils whose pull-in only a circuit calculation could decide.</summary>
-    private static IEnumerable<string> Doubts(Evidence evidence) =>
-        evidence.Behaviour.UncertainVariables.Select(v =>
-            $"whether {evidence.Netlist.Variables[v].Device} pulls in or holds is uncertain in some states: both were followed"
-        );
+    /// <summary>Findings that hang on a coil whose pull-in only a circuit calculation could decide.</summary>
+    private static IEnumerable<string> Doubts(IEnumerable<Finding> findings) =>
+        findings
+            .Where(f => f.Uncertain && f.Waived is null)
+            .Select(f =>
+                $"{f.Name} on {Evidence.List(f.Devices)} rests on a coil whose pull-in is uncertain"
+            );
+
+    /// <summary>Coils that were followed both ways: what is proved holds whatever they do.</summary>
+    private static IEnumerable<string> Followed(Evidence evidence)
+    {
+        var devices = evidence
+            .Behaviour.UncertainVariables.Select(v => evidence.Netlist.Variables[v].Device)
+            .Distinct()
+            .ToArray();
+        if (devices.Length > 0)
+            yield return $"with a conductor lost {Evidence.List(devices)} may pull in, hold or drop: both were followed";
+    }
 }

@@ -17,14 +17,18 @@ public sealed record InterlockGap(string First, string Second, bool BothWays, Di
 /// </summary>
 public sealed class Interlocks(Evidence evidence)
 {
+    private IReadOnlyList<InterlockGap>? gaps;
+
     private DiagramTable Table => evidence.Table;
 
     /// <summary>Gaps that no other finding speaks of: overlaps reached, or held off by a blocked armature, are left out.</summary>
-    public IEnumerable<InterlockGap> Gaps()
+    public IReadOnlyList<InterlockGap> Gaps() => gaps ??= [.. FindGaps()];
+
+    private IEnumerable<InterlockGap> FindGaps()
     {
         foreach (var (a, b) in RivalPairs().ToArray())
         {
-            if (Table.Meet(evidence.Reachable, BothClosed(a, b)) || BlockedByEachOther(a, b))
+            if (Table.Meet(evidence.Behaviour.SurelyReachable, BothClosed(a, b)) || BlockedByEachOther(a, b))
                 continue;
             var intoB = Overlap(a, b);
             var intoA = Overlap(b, a);
@@ -64,13 +68,23 @@ public sealed class Interlocks(Evidence evidence)
         );
         return Table.AllOf(
             evidence.Is(Armature(first)!, "in"),
-            Table.AnyOf(pulls.Select(t => Table.Or(t.Certain, t.Uncertain))),
+            Table.AnyOf(pulls.Select(t => Table.AllOf(Table.Or(t.Certain, t.Uncertain), ShortsAfter(t)))),
             !Table.AnyOf(restless.Select(t => t.Certain)),
             evidence.Behaviour.Constrained,
             NothingFailed(),
             evidence.Behaviour.Space.Domain
         );
     }
+
+    /// <summary>States that the move leads from into a short.</summary>
+    private Diagram ShortsAfter(Transition move) =>
+        evidence.Behaviour.Space.PreImage(
+            evidence.Network.AnyShort(),
+            Diagram.True,
+            move.Variable,
+            move.From,
+            move.To
+        );
 
     private bool BlockedByEachOther(string a, string b) =>
         new[] { a, b }.Any(tag => Table.Meet(evidence.Settled, evidence.Blocked(Armature(tag)!)));
@@ -88,8 +102,14 @@ public sealed class Interlocks(Evidence evidence)
                 .Select(v => evidence.Is(v, v.Rest))
         );
 
-    private Variable? Armature(string tag) =>
-        evidence.Devices.Variables(tag).FirstOrDefault(v => v.Kind == VariableKind.Armature);
+    /// <summary>The armature that moves its poles; null where something else does.</summary>
+    private Variable? Armature(string tag)
+    {
+        var moving = evidence.Devices.Poles(tag).SelectMany(e => Guards.Variables(e.Closed)).ToHashSet();
+        return evidence
+            .Devices.Variables(tag)
+            .FirstOrDefault(v => v.Kind == VariableKind.Armature && moving.Contains(v.Name));
+    }
 
     private bool IsPull(Transition t, Variable armature) =>
         evidence.Netlist.Variables[t.Variable].Name == armature.Name && armature.Values[t.To] == "in";

@@ -1,3 +1,4 @@
+using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Wiring;
 
@@ -9,36 +10,60 @@ public sealed record PoleLeft(string Device, Load Motor, Diagram States);
 /// <summary>Finds devices with fewer switched poles than the load has unearthed conductors.</summary>
 public static class PolesLeftClosed
 {
-    public static IEnumerable<PoleLeft> Of(Evidence evidence, IEnumerable<string> devices) =>
-        from device in devices
+    /// <summary>
+    /// Isolators without which the load would not run, and past which a terminal of it is solidly live in a state in
+    /// which it runs.
+    /// </summary>
+    public static IEnumerable<PoleLeft> ByIsolators(Evidence evidence) =>
+        from isolator in evidence.Devices.Isolators
+        let without = evidence.Network.Without(isolator.Isolates!.Elements)
         from motor in evidence.Motors
-        let states = Left(evidence, device, motor)
+        let states = evidence.Table.AllOf(
+            evidence.Settled,
+            evidence.Runs(motor),
+            !without.Runs(motor.Name),
+            SolidlyLive(without, motor)
+        )
         where !states.IsFalse
-        select new PoleLeft(device, motor, states);
+        select new PoleLeft(isolator.Tag, motor, states);
 
     /// <summary>
-    /// Settled states in which every pole of the device is open, the motor does not run and would with the poles
-    /// closed, and yet a terminal is solidly live.
+    /// Controllers that are off with nothing about to change, while a terminal of the load is solidly live and closing
+    /// them would make it run.
     /// </summary>
-    private static Diagram Left(Evidence evidence, string device, Load motor)
+    public static IEnumerable<PoleLeft> ByControllers(Evidence evidence) =>
+        from controller in evidence.Devices.Controllers
+        from motor in evidence.Motors
+        let off = evidence.Table.AllOf(
+            evidence.Quiet,
+            evidence.Intact,
+            evidence.Behaviour.SurelyReachable,
+            !evidence.Devices.AnyClosed(controller),
+            !evidence.Runs(motor),
+            SolidlyLive(evidence.Network, motor)
+        )
+        where !off.IsFalse
+        let states = evidence.Table.And(off, Closing(evidence, controller).Runs(motor.Name))
+        where !states.IsFalse
+        select new PoleLeft(controller, motor, states);
+
+    private static Network Closing(Evidence evidence, string controller)
     {
-        var table = evidence.Table;
-        var poles = Poles(evidence, device);
-        if (poles.Count == 0)
-            return Diagram.False;
-        var without = evidence.Network.Without(poles);
-        var needed = table.AllOf(evidence.Settled, evidence.Runs(motor), !without.Runs(motor.Name));
-        if (needed.IsFalse)
-            return needed;
-        var live = table.AnyOf(motor.Terminals.Select(net => SolidlyLive(evidence, without, net)));
-        return table.And(needed, live);
+        var poles = evidence.Devices.Poles(controller).Select(e => e.Id).ToHashSet();
+        return new(
+            evidence.Netlist with
+            {
+                Elements =
+                [
+                    .. evidence.Netlist.Elements.Select(e =>
+                        poles.Contains(e.Id) ? e with { Closed = Expression.True } : e
+                    ),
+                ],
+            },
+            evidence.Behaviour.Space
+        );
     }
 
-    private static Diagram SolidlyLive(Evidence evidence, Circuit.Conduction.Network network, string net) =>
-        network.Live(net, Circuit.Conduction.LiveBy.Solid);
-
-    private static List<string> Poles(Evidence evidence, string device) =>
-        evidence.Devices[device].Isolates is { } isolates
-            ? [.. isolates.Elements]
-            : [.. evidence.Devices.Poles(device).Select(e => e.Id)];
+    private static Diagram SolidlyLive(Network network, Load motor) =>
+        network.States.Table.AnyOf(motor.Terminals.Select(net => network.Live(net, LiveBy.Solid)));
 }

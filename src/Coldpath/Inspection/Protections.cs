@@ -9,6 +9,11 @@ public sealed record Overload(string Device, IReadOnlyList<string> Elements, str
 /// <summary>Who protects what, decided by taking elements out.</summary>
 public sealed class Protections(Evidence evidence)
 {
+    /// <summary>A charge that is left runs nothing for long, and no device ahead of it would stop it.</summary>
+    private readonly Lazy<Circuit.Conduction.Network> emptied = new(() =>
+        new(evidence.Netlist.WithoutStores(), evidence.Behaviour.Space)
+    );
+
     private DiagramTable Table => evidence.Table;
 
     /// <summary>In declared order.</summary>
@@ -31,7 +36,7 @@ public sealed class Protections(Evidence evidence)
     /// <summary>Reachable settled states in which the motor would run, or be fed two phases, with the elements out.</summary>
     public Diagram FedWithout(Load motor, IReadOnlyList<string> elements)
     {
-        var network = evidence.Network.Without(elements);
+        var network = emptied.Value.Without(elements);
         var fed = Table.Or(network.Runs(motor.Name), network.SinglePhasing(motor.Name));
         return Table.AllOf(evidence.Settled, evidence.Runs(motor), fed);
     }

@@ -1,4 +1,5 @@
 using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Sequence;
 using Coldpath.Findings;
 
 namespace Coldpath.Inspection;
@@ -34,11 +35,14 @@ public sealed class Report(Evidence evidence, Card card, IReadOnlyList<string> d
         With(finding with { Related = [.. finding.Related, new Label(place, text)] });
 
     /// <summary>The shortest story to one of the states.</summary>
-    public Report After(Diagram states) => With(finding with { Story = evidence.Tell(states) });
+    public Report After(Diagram states) =>
+        evidence.Behaviour.ShortestTo(states) is { } story ? After(story) : this;
+
+    private Report After(Story story) =>
+        With(finding with { Story = evidence.Tell(story), Uncertain = story.ThroughUncertain });
 
     /// <summary>The story, or the assignment, that refutes an intent.</summary>
-    public Report Telling(JudgedIntent judged) =>
-        judged.Verdict.Story is { } story ? With(finding with { Story = evidence.Tell(story) }) : this;
+    public Report Telling(JudgedIntent judged) => judged.Verdict.Story is { } story ? After(story) : this;
 
     public Report Along(IEnumerable<string> path) => With(finding with { Path = [.. path] });
 

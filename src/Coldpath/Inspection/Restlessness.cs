@@ -17,7 +17,12 @@ public static class Restlessness
     public static IEnumerable<Restless> Chatter(Evidence evidence)
     {
         var table = evidence.Table;
-        var states = table.And(evidence.Reachable, evidence.Behaviour.Settling.Chatter);
+        // A supply that collapses and comes back while a short stands is the short's finding.
+        var states = table.AllOf(
+            evidence.Reachable,
+            evidence.Behaviour.Settling.Chatter,
+            !evidence.Behaviour.Settling.Before(evidence.Behaviour.Shorted)
+        );
         for (var found = 0; found < Most && evidence.Behaviour.ShortestTo(states) is { } story; found++)
         {
             var cycle = evidence.Behaviour.Settling.After(evidence.Behaviour.Space.Of(story.End));
@@ -38,18 +43,38 @@ public static class Restlessness
         var outcomes = evidence.Motors.SelectMany(m =>
             new[] { evidence.Runs(m), evidence.Runs(m, Turning.Forward), evidence.Runs(m, Turning.Reverse) }
         );
-        var states = evidence.Table.And(
+        var states = evidence.Table.AllOf(
             evidence.Reachable,
-            evidence.Table.AnyOf(outcomes.Select(o => Differs(evidence, o)))
+            evidence.Table.AnyOf(outcomes.Select(o => Differs(evidence, o))),
+            !evidence.Behaviour.Settling.Before(evidence.Behaviour.Shorted),
+            AtMostOneHeld(evidence),
+            evidence.Intact
         );
         for (var found = 0; found < Most && evidence.Behaviour.ShortestTo(states) is { } story; found++)
         {
             var here = evidence.Behaviour.Space.Of(story.End);
             var devices = Moving(evidence, here);
             var like = evidence.Table.And(states, Movers(evidence, devices));
-            yield return new(devices, evidence.Table.Or(like, here));
+            if (devices.Count > 1)
+                yield return new(devices, evidence.Table.Or(like, here));
             states = evidence.Table.AllOf(states, !like, !here);
         }
+    }
+
+    /// <summary>
+    /// At most one start button is held: whoever presses two at once must expect that one of them wins.
+    /// </summary>
+    private static Diagram AtMostOneHeld(Evidence evidence)
+    {
+        var held = evidence
+            .Netlist.Variables.Where(v => v.Momentary && evidence.Devices[v.Device].Use != ControlUse.Stop)
+            .Select(v => !evidence.Is(v, v.Rest))
+            .ToArray();
+        var table = evidence.Table;
+        var (none, one) = (Diagram.True, Diagram.False);
+        foreach (var button in held)
+            (none, one) = (table.Except(none, button), table.IfThenElse(button, none, one));
+        return table.Or(none, one);
     }
 
     private static Diagram Differs(Evidence evidence, Diagram outcome)

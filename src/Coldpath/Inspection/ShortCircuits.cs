@@ -6,13 +6,26 @@ namespace Coldpath.Inspection;
 /// <summary>Reachable shorts, sorted by the supplies and the devices that make them.</summary>
 public static class ShortCircuits
 {
-    /// <summary>Two conductors of different voltage of one supply lie in one solid component.</summary>
+    /// <summary>Two conductors of one supply bolted together, a fuse or breaker in the way.</summary>
     public static IEnumerable<Culprits> Within(Evidence evidence, Supply supply) =>
-        CulpritSearch.In(
-            evidence,
-            evidence.Table.And(evidence.Reachable, Inside(evidence, supply)),
-            supply.Name
-        );
+        CulpritSearch
+            .In(
+                evidence,
+                evidence.Table.AllOf(
+                    evidence.Reachable,
+                    Inside(evidence, supply),
+                    !evidence.Behaviour.UnprotectedShort
+                ),
+                supply.Name
+            )
+            .Where(c => !IsInterlockGap(evidence, c));
+
+    /// <summary>Only an uncertain coil makes the overlap, and it is told as a missing interlock already.</summary>
+    private static bool IsInterlockGap(Evidence evidence, Culprits culprits) =>
+        !evidence.Table.Meet(culprits.States, evidence.Behaviour.SurelyReachable)
+        && evidence
+            .Interlocks.Gaps()
+            .Any(gap => culprits.Devices.Contains(gap.First) && culprits.Devices.Contains(gap.Second));
 
     /// <summary>Two supplies joined so that voltages do not agree, neither shorted in itself.</summary>
     public static IEnumerable<Culprits> Between(Evidence evidence, Supply first, Supply second)
@@ -22,6 +35,7 @@ public static class ShortCircuits
             evidence.Network.JoinedTwice(first.Name, second.Name),
             evidence.Network.Short(first.Name),
             evidence.Network.Short(second.Name),
+            !evidence.Behaviour.UnprotectedShort,
             !Inside(evidence, first),
             !Inside(evidence, second)
         );

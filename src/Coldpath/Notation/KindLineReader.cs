@@ -18,7 +18,7 @@ internal static class KindLineReader
 
         var word = reader.Text(line.Lexemes[0]);
         var form =
-            IsMove(reader, line) ? "->"
+            line.Lexemes.Count > 1 && line.Lexemes[1].Type == PanelLexer.ARROW ? "->"
             : word is "line" or "load" && line.Lexemes.Count > 1 && reader.Text(line.Lexemes[1]) == "side"
                 ? "side"
             : word;
@@ -69,11 +69,11 @@ internal static class KindLineReader
         };
     }
 
-    /// <summary>"open -> closed by operator".</summary>
+    /// <summary>"open -> closed by operator": no chain has a "by".</summary>
     public static bool IsMove(LineReader reader, Line line) =>
-        line.Lexemes.Count > 1
+        line.Lexemes.Count > 3
         && line.Lexemes[1].Type == PanelLexer.ARROW
-        && (line.Lexemes.Count < 4 || reader.Text(line.Lexemes[3]) is "by" || !line.Lexemes[0].IsWord);
+        && reader.Text(line.Lexemes[3]) == "by";
 
     private static KindLineSyntax? Refuse(LineReport report, Finding mistake)
     {

@@ -60,18 +60,20 @@ internal sealed class KindReader(LineReader reader, LineQueue lines)
         return body;
     }
 
-    /// <summary>A line no further in than the kind itself and unlike any line of a kind.</summary>
+    /// <summary>
+    /// A line that no kind has, and no further in than the kind itself: the next statement. Where the kind's lines
+    /// are not indented either, a misspelt one is taken for what it was meant to be.
+    /// </summary>
     private bool Escapes(Line line)
     {
         var word = reader.Text(line.Lexemes[0]);
-        return word == "kind"
-            || lines.Column(line) <= column
-                && !LineWords.BeginsKindLine(word)
-                && (
-                    isIndented
-                    || SpellChecker.Nearest(word, LineWords.Kind) is null
-                        && !KindLineReader.IsMove(reader, line)
-                );
+        return !LineWords.BeginsKindLine(word)
+            && !KindLineReader.IsMove(reader, line)
+            && (
+                word == "kind"
+                || lines.Column(line) <= column
+                    && (isIndented || SpellChecker.Nearest(word, LineWords.Kind) is null)
+            );
     }
 
     private KindLineSyntax KindLine(Line line)

@@ -28,7 +28,7 @@ internal readonly record struct Lexeme(
 
 /// <summary>One line of the language, with its continuations: a stretch of the lexemes of a file.</summary>
 /// <param name="Mistake">What makes it unreadable whatever the words say; null when nothing does.</param>
-internal readonly record struct Line(ArraySegment<Lexeme> Lexemes, Findings.Finding? Mistake)
+internal readonly record struct Line(Lexemes Lexemes, Findings.Finding? Mistake)
 {
     public int Start => Lexemes[0].Start;
     public int End => Lexemes[^1].End;

@@ -15,14 +15,16 @@ internal sealed class LexemeReader(Reading reading, Complaints complaints)
     private bool rowHasComment;
     private bool afterGap;
 
-    public (ArraySegment<Lexeme> Lexemes, IReadOnlyList<CommentSyntax> Comments) Read()
+    public IReadOnlyList<CommentSyntax> Comments => comments;
+
+    public Lexemes Read()
     {
         var lexer = new PanelLexer(new Letters(reading.Source.Text), TextWriter.Null, TextWriter.Null);
         lexer.RemoveErrorListeners();
         lexer.TokenFactory = new OneToken();
         for (var token = lexer.NextToken(); token.Type != TokenConstants.EOF; token = lexer.NextToken())
             Take(token.Type, token.StartIndex, token.StopIndex + 1);
-        return (new ArraySegment<Lexeme>(lexemes, 0, count), comments);
+        return new Lexemes(lexemes, 0, count);
     }
 
     private void Take(int type, int start, int end)
@@ -48,8 +50,15 @@ internal sealed class LexemeReader(Reading reading, Complaints complaints)
     private void Add(Lexeme lexeme)
     {
         if (count == lexemes.Length)
-            Array.Resize(ref lexemes, 2 * count);
+            Grow();
         lexemes[count++] = lexeme;
+    }
+
+    private void Grow()
+    {
+        var more = new Lexeme[2 * count];
+        Array.Copy(lexemes, more, count);
+        lexemes = more;
     }
 
     private void TakeComment(int start, int end)

@@ -7,7 +7,7 @@ namespace Coldpath.Notation;
 /// Cuts a file into lines. A bracket that is never closed does not swallow the rest of the file: only brackets that
 /// find their partner before the next line that clearly begins anew hold a line open.
 /// </summary>
-internal sealed class LineCutter(Reading reading, ArraySegment<Lexeme> lexemes)
+internal sealed class LineCutter(Reading reading, Lexemes lexemes)
 {
     public IEnumerable<Line> Cut()
     {
@@ -31,39 +31,38 @@ internal sealed class LineCutter(Reading reading, ArraySegment<Lexeme> lexemes)
 
     private void PairBrackets()
     {
-        var open = new Stack<int>();
+        var open = new List<int>();
         for (var i = 0; i < lexemes.Count; i++)
         {
             if (lexemes[i].StartsRow && BeginsAnew(i))
                 open.Clear();
             if (lexemes[i].Opens)
-                open.Push(i);
+                open.Add(i);
             else if (lexemes[i].Closes && open.Count > 0)
                 Pair(open, i);
         }
     }
 
     /// <summary>One opener of the other sort on the way to the partner stays alone.</summary>
-    private void Pair(Stack<int> open, int close)
+    private void Pair(List<int> open, int close)
     {
         var sort = lexemes[close].Type == PanelLexer.RPAREN ? PanelLexer.LPAREN : PanelLexer.LBRACKET;
-        var last = open.Pop();
-        if (lexemes[last].Type != sort && open.TryPeek(out var beneath) && lexemes[beneath].Type == sort)
-            last = open.Pop();
-        if (lexemes[last].Type == sort)
-            (lexemes[last], lexemes[close]) = (Paired(last), Paired(close));
-        else
-            open.Push(last);
+        var at = open.Count - 1;
+        if (lexemes[open[at]].Type != sort && at > 0)
+            at--;
+        if (lexemes[open[at]].Type != sort)
+            return;
+        lexemes[open[at]] = lexemes[open[at]] with { IsPaired = true };
+        lexemes[close] = lexemes[close] with { IsPaired = true };
+        open.RemoveRange(at, open.Count - at);
     }
 
-    private Lexeme Paired(int i) => lexemes[i] with { IsPaired = true };
-
-    /// <summary>Behind a comma "seen" and "from the drawing" are ratings, so there nothing begins anew.</summary>
+    /// <summary>Behind a comma "seen" and "from the drawing" are ratings, and "from first" is said of a coupling.</summary>
     private bool GoesOn(int next) =>
         !lexemes[next].AfterGap
         && lexemes[next - 1].Type switch
         {
-            PanelLexer.COMMA => true,
+            PanelLexer.COMMA => !BeginsAnew(next) || reading.Text(lexemes[next]) is "seen" or "from",
             PanelLexer.ARROW or PanelLexer.BAR => !BeginsAnew(next),
             _ => false,
         };
@@ -81,13 +80,14 @@ internal sealed class LineCutter(Reading reading, ArraySegment<Lexeme> lexemes)
         return new Line(line, Mistake(line));
     }
 
-    private Finding? Mistake(ArraySegment<Lexeme> line)
+    private Finding? Mistake(Lexemes line)
     {
         if (line.Count > Limits.LineWords)
             return Wording.LineTooLong(reading.Span(line[0]));
         var depth = 0;
-        foreach (var lexeme in line)
+        for (var i = 0; i < line.Count; i++)
         {
+            var lexeme = line[i];
             depth +=
                 lexeme.Opens ? 1
                 : lexeme.Closes ? -1

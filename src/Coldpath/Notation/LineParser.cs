@@ -37,7 +37,7 @@ internal sealed class LineParser
         }
         catch (ParseCanceledException e) when (e.InnerException is RecognitionException mistake)
         {
-            report.Report(new MistakeReader(reading, grammar, strategy, line).Read(mistake));
+            report.Report(new MistakeReader(reading, grammar, line, mistake).Read(strategy));
             return null;
         }
     }

@@ -22,7 +22,7 @@ internal sealed class LineReader(Reading reading, Complaints complaints)
 
     public Span Span(Line line) => reading.Span(line.Start, line.End);
 
-    public WordSyntax[] Words(Line line) => line.Lexemes.Where(l => l.IsWord).Select(reading.Word).ToArray();
+    public WordSyntax[] Words(Line line) => reading.Words(line.Lexemes);
 
     public void Complain(Finding finding) => complaints.Add(finding);
 
@@ -44,9 +44,8 @@ internal sealed class LineReader(Reading reading, Complaints complaints)
 
     public void LeaveOut(Line line)
     {
-        foreach (var lexeme in line.Lexemes)
-            if (lexeme.IsWord)
-                BrokenWords.Add(reading.Text(lexeme));
+        foreach (var word in reading.Words(line.Lexemes))
+            BrokenWords.Add(word.Text);
     }
 
     /// <summary>Syntax made of the line as a rule of the grammar sees it.</summary>

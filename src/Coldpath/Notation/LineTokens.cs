@@ -15,11 +15,11 @@ internal sealed class LineTokens(Reading reading) : ITokenStream
     public ITokenSource TokenSource { get; } = new ListTokenSource([]);
 
     /// <summary>Starts on another line.</summary>
-    public void Show(ArraySegment<Lexeme> lexemes)
+    public void Show(Lexemes lexemes)
     {
         (count, Index) = (0, 0);
-        foreach (var lexeme in lexemes)
-            Add(lexeme.Type, lexeme.Start, lexeme.End);
+        for (var i = 0; i < lexemes.Count; i++)
+            Add(lexemes[i].Type, lexemes[i].Start, lexemes[i].End);
         var end = lexemes.Count == 0 ? 0 : lexemes[^1].End;
         Add(TokenConstants.EOF, end, end);
     }

@@ -21,7 +21,7 @@ public static class PanelFormatter
         if (!panel.IsWhole)
             return source.Text;
         var reading = new Reading(source);
-        var (lexemes, _) = new LexemeReader(reading, new Complaints()).Read();
+        var lexemes = new LexemeReader(reading, new Complaints()).Read();
         var lines = new LineCutter(reading, lexemes).Cut();
         var rewrites = Rewrites.Of(panel, contactNumbers ?? new Dictionary<int, string>());
         var rows = new RowWriter(reading, rewrites, LineNodes.Of(panel), panel.Comments).Write(lines);

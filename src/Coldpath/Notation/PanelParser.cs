@@ -20,11 +20,11 @@ public static class PanelParser
             complaints.Add(Wording.FileTooLarge(reading.Span(0, 0)));
             return Result(reading, [], [], [], complaints);
         }
-        var (lexemes, comments) = new LexemeReader(reading, complaints).Read();
+        var text = new LexemeReader(reading, complaints);
         var reader = new LineReader(reading, complaints);
-        using var lines = new LineQueue(reading, new LineCutter(reading, lexemes).Cut());
+        using var lines = new LineQueue(reading, new LineCutter(reading, text.Read()).Cut());
         var statements = new StatementReader(reader, lines).Read();
-        return Result(reading, statements, comments, reader.BrokenWords, complaints);
+        return Result(reading, statements, text.Comments, reader.BrokenWords, complaints);
     }
 
     private static ParseResult Result(

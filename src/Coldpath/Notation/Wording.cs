@@ -1,3 +1,4 @@
+using System.Globalization;
 using Coldpath.Findings;
 
 namespace Coldpath.Notation;
@@ -27,6 +28,13 @@ internal static class Wording
         );
 
     public const string SpaceBehindColon = "put a space behind ':'";
+    public const string SpacesAroundMinus = "put spaces around '-'";
+    public const string NotBeforeName = "'not' stands before the name: 'not K1 closed'";
+
+    public static string DidYouMean(string word, string instead) =>
+        $"did you mean '{word}' instead of '{instead}'?";
+
+    public static string CommaBehind(string word) => $"put ',' behind '{word}'";
 
     public static Finding UnclosedText(Span at) =>
         Say(
@@ -147,7 +155,7 @@ internal static class Wording
             "X023",
             "line-too-long",
             at,
-            $"a line has more than {Limits.LineWords:N0} words and signs".Replace('\u00A0', ' '),
+            $"a line has more than {Count(Limits.LineWords)} words and signs",
             null
         );
 
@@ -156,7 +164,7 @@ internal static class Wording
             "X024",
             "too-many-findings",
             at,
-            $"there are more than {Limits.Findings - 1} findings; what comes after this was not read",
+            $"{Count(Limits.Findings)} findings are kept and this is the last; what comes after it was not read",
             null
         );
 
@@ -204,6 +212,8 @@ internal static class Wording
             "\u2013" or "\u2014" => "write '-'",
             _ => null,
         };
+
+    private static string Count(int number) => number.ToString("N0", CultureInfo.InvariantCulture);
 
     private static string Partner(string bracket) =>
         bracket switch

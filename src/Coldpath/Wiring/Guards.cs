@@ -13,4 +13,20 @@ public static class Guards
             Any a => a.Terms.SelectMany(Variables),
             _ => [],
         };
+
+    /// <summary>Variables, elements, loads, nets and supplies that a condition names.</summary>
+    public static IEnumerable<string> Names(Expression condition) =>
+        condition switch
+        {
+            VariableIs v => [v.Variable],
+            Not n => Names(n.Term),
+            All a => a.Terms.SelectMany(Names),
+            Any a => a.Terms.SelectMany(Names),
+            Closed c => [c.Element],
+            Carries c => [c.Element],
+            Runs r => [r.Load],
+            Live l => [l.Net],
+            InShort s => [s.Supply],
+            _ => [],
+        };
 }

@@ -1,4 +1,5 @@
 using Coldpath.Cli;
+using Coldpath.Inspection;
 using Coldpath.Notation;
 using FluentAssertions;
 using Xunit;
@@ -123,9 +124,24 @@ public class CommandLineTests
     public void Interrupted_work_is_3()
     {
         using var desk = new Desk();
-        desk.With("a.panel", "panel \"A\"\n");
-        var ran = Ran.In(desk.Path, ["check", "a.panel"], interrupted: true);
-        ran.Exit.Should().Be(Exit.Unfinished);
+        desk.With("a.panel", BasePanels.Text("direct-on-line"));
+        foreach (
+            var arguments in new[]
+            {
+                "check a.panel",
+                "live a.panel",
+                "why a.panel M1:U",
+                "isolate a.panel M1",
+            }
+        )
+        {
+            var ran = Ran.In(desk.Path, arguments.Split(' '), interrupted: true);
+            ran.Exit.Should().Be(Exit.Unfinished);
+            ran.Out.Should()
+                .NotContain("dead in this state")
+                .And.NotContain("minimal set")
+                .And.NotContain("nothing can");
+        }
     }
 
     [Fact]

@@ -56,6 +56,8 @@ public class StandardKindsTests
         "protection relay B1 400 V, phase loss",
         "protection relay F5 earth fault, set 0.3 A, auxiliary supply 120 V",
         "soft starter U1 124 A, three-leg, overload class 10 set 96 A, control supply 120 V",
+        "soft starter U1 85 A, internal bypass, control supply 230 V",
+        "soft starter U1 62 A, two-leg, soft stop 5 s, control supply 24 V DC",
         "soft starter U1 52 A, two-leg, internal bypass, soft stop 10 s, control supply 120 V, input 24 V DC, phase loss, earth fault, fail-safe trip",
         "drive U1 65 A, overload class 10 set 62 A, discharge 300 s",
         "drive U1 65 A, control supply 120 V, input 120 V, enable input, safe torque off, brake chopper, phase loss, earth fault, fail-safe trip",

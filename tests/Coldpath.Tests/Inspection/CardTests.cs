@@ -25,8 +25,8 @@ public sealed class CardTests
     {
         var report = Check(Catalogue.Find(name)!.Card.Example.BadPanel);
         report.Readable.Should().BeTrue(Told(report));
-        report.Findings.Select(f => f.Name).Distinct().Should().Equal([name], Told(report));
-        report.Findings.Should().OnlyContain(f => f.Devices.Count > 0 || f.Points.Count > 0);
+        Open(report).Select(f => f.Name).Distinct().Should().Equal([name], Told(report));
+        Open(report).Should().OnlyContain(f => f.Devices.Count > 0 || f.Points.Count > 0);
     }
 
     [Theory]
@@ -34,7 +34,7 @@ public sealed class CardTests
     public void The_card_says_all_it_must(string name)
     {
         var card = Catalogue.Find(name)!.Card;
-        card.Name.Should().MatchRegex("^[a-z]+(-[a-z]+)+$");
+        card.Name.Should().MatchRegex("^[a-z]+(-[a-z]+)*$");
         card.Code.Should().MatchRegex("^[EPILDN][1-6][0-9]{2}$");
         foreach (var text in new[] { card.Title, card.Why, card.Reference, card.Remedy })
             text.Should().NotBeNullOrWhiteSpace();
@@ -56,11 +56,13 @@ public sealed class CardTests
     private static CheckReport Check(string panel) =>
         Workbench.Check(new SourceText("example.panel", panel), CancellationToken.None);
 
+    private static IEnumerable<Finding> Open(CheckReport report) =>
+        report.Findings.Where(f => f.Waived is null);
+
     private static string Told(CheckReport report) =>
         string.Join(
             '\n',
-            report.Findings.Select(f =>
-                $"{f.Name}: {f.Message} [{string.Join(" / ", f.Story.Select(s => s.Text))}]"
-            )
+            Open(report)
+                .Select(f => $"{f.Name}: {f.Message} [{string.Join(" / ", f.Story.Select(s => s.Text))}]")
         );
 }

@@ -11,11 +11,14 @@ namespace Coldpath.Tests.Notation;
 internal static class Carets
 {
     /// <summary>The source with the findings that it really gives drawn in.</summary>
-    public static string Draw(string annotated)
+    public static string Draw(string annotated) => Draw(annotated, s => PanelParser.Parse(s).Findings);
+
+    /// <summary>The same with the findings of a later stage.</summary>
+    public static string Draw(string annotated, Func<SourceText, IReadOnlyList<Finding>> find)
     {
         var rows = annotated.ReplaceLineEndings("\n").Split('\n').Where(r => !r.TrimStart().StartsWith('^'));
         var source = new SourceText("test.panel", string.Join('\n', rows));
-        var findings = PanelParser.Parse(source).Findings.ToLookup(f => f.Location.From.Line);
+        var findings = find(source).ToLookup(f => f.Location.From.Line);
         var text = new StringBuilder();
         for (var line = 1; line <= source.LineCount; line++)
         {

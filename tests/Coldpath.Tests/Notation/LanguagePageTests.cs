@@ -1,6 +1,7 @@
 using Coldpath.Findings;
 using Coldpath.Notation;
 using FluentAssertions;
+using Xunit;
 
 namespace Coldpath.Tests.Notation;
 
@@ -19,5 +20,5 @@ public class LanguagePageTests
     [Theory]
     [MemberData(nameof(Blocks))]
     public void Every_example_is_in_canonical_layout(Sample sample) =>
-        Formatting.Format(sample.Text).Should().Be(sample.Text);
+        Read.Format(sample.Text).Should().Be(sample.Text);
 }

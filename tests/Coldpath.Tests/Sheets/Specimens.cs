@@ -121,8 +121,21 @@ internal static class Specimens
             Start = "powered",
             Steps = [new StoryStep("turn S1 to HAND", "S1", "HAND", "operator")],
             Settled = Settled.Steady,
-            State = [new("Q1", "closed"), new("S1", "HAND")],
-            Points = [Backfed, Dead],
+            State = [new("Q1", "closed"), new("Q1.weld1", "no"), new("S1", "HAND")],
+            Points =
+            [
+                Backfed,
+                Backfed with
+                {
+                    Point = "T1:H4",
+                },
+                Backfed with
+                {
+                    Point = "102",
+                    Place = null,
+                },
+                Dead,
+            ],
             Loads = [new("M1", "dead")],
             RestsOn = ["X1:7 is untraced"],
             Assumed = ["S1 rests at OFF"],

@@ -113,6 +113,18 @@ public class TextTests
         LiveText.Of(Specimens.Live).ToString().Should().Contain("settled: steady\n  Q1 closed, S1 HAND\n");
 
     [Fact]
+    public void Points_of_one_device_that_are_alike_share_a_row()
+    {
+        var lines = LiveText.Of(Specimens.Live).ToString().Split('\n');
+        lines
+            .Should()
+            .ContainSingle(line => line.StartsWith("  starter  T1", StringComparison.Ordinal))
+            .Which.Should()
+            .EndWith("  H1 H4");
+        lines.Should().Contain(line => line.EndsWith("  102", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Long_lists_are_broken_into_lines()
     {
         var lines = new Page()

@@ -36,6 +36,9 @@ public sealed class Settling
     /// <summary>States in a bottom component: steady or chattering.</summary>
     public Diagram Settled => bottoms.All;
 
+    /// <summary>States from which certain urgent moves lead to one of these, those included.</summary>
+    public Diagram Before(Diagram states) => urgent.Backward(states);
+
     /// <summary>States from which settle moves lead to more than one bottom component, as the order falls.</summary>
     public Diagram Race => race.Value;
 

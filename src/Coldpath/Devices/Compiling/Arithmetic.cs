@@ -15,19 +15,29 @@ internal sealed class Arithmetic(RatingBook ratings, KindFindings findings)
         {
             NumberSyntax n => n.Unit is null ? n.Value : BaseUnits.Convert(n.Value, n.Unit),
             RatingNameSyntax name => Named(name),
-            SumSyntax sum => sum.Rest.Aggregate(
-                Of(sum.First),
-                (t, o) => o.Inverse ? t - Of(o.Value) : t + Of(o.Value)
-            ),
-            ProductSyntax product => product.Rest.Aggregate(
-                Of(product.First),
-                (t, o) => o.Inverse ? t / Of(o.Value) : t * Of(o.Value)
-            ),
+            SumSyntax sum => Sum(sum),
+            ProductSyntax product => Product(product),
             NegativeSyntax negative => -Of(negative.Value),
             RootSyntax root => Of(root.Value) is { } value ? Math.Sqrt(value) : null,
             PercentOfSyntax percent => percent.Percent / 100 * Of(percent.Of),
             _ => null,
         };
+
+    private double? Sum(SumSyntax syntax)
+    {
+        var total = Of(syntax.First);
+        foreach (var operand in syntax.Rest)
+            total += operand.Inverse ? -Of(operand.Value) : Of(operand.Value);
+        return total;
+    }
+
+    private double? Product(ProductSyntax syntax)
+    {
+        var total = Of(syntax.First);
+        foreach (var operand in syntax.Rest)
+            total = operand.Inverse ? total / Of(operand.Value) : total * Of(operand.Value);
+        return total;
+    }
 
     /// <summary>The value, or 0 and a finding when there is none.</summary>
     public double Needed(ArithmeticSyntax syntax)

@@ -18,12 +18,14 @@ internal enum ConditionUse
 }
 
 /// <summary>Makes expressions of the conditions of a kind. Ratings and flags become true or false on the way.</summary>
+/// <param name="moving">Names of all variables and failures that the kind may declare.</param>
 internal sealed class Conditions(
     RatingBook ratings,
     PanelFacts facts,
     Arithmetic arithmetic,
     Names names,
     Nets nets,
+    IReadOnlySet<string> moving,
     KindFindings findings
 )
 {
@@ -38,11 +40,24 @@ internal sealed class Conditions(
     /// <summary>Whether an <c>if</c> holds.</summary>
     public bool IsSaid(ConditionSyntax syntax, Pole? pole)
     {
-        if (Term(syntax, pole, ConditionUse.State) is Constant decided)
+        if (IsStatic(syntax) && Term(syntax, pole, ConditionUse.State) is Constant decided)
             return decided.Value;
         findings.NotDecided(syntax.Span);
         return false;
     }
+
+    /// <summary>Asks for nothing that moves.</summary>
+    private bool IsStatic(ConditionSyntax syntax) =>
+        syntax switch
+        {
+            AndSyntax and => and.Terms.All(IsStatic),
+            OrSyntax or => or.Terms.All(IsStatic),
+            NotSyntax not => IsStatic(not.Term),
+            IsSyntax term => !moving.Contains(string.Join(' ', term.Subject)),
+            SaidSyntax said => !moving.Contains(string.Join(' ', said.Name)),
+            CompareSyntax or GivenSyntax => true,
+            _ => false,
+        };
 
     /// <summary>What closes an element: its condition, or its weld.</summary>
     public Expression Guard(NamedElement element)

@@ -9,17 +9,13 @@ internal sealed class Declaring(KindContext context)
     private static readonly string[] ArmatureValues = [Armature.Out, Armature.In];
     private static readonly string[] FailureValues = [FailureVariable.No, FailureVariable.Yes];
 
-    public static readonly IReadOnlyDictionary<string, VariableKind> Sorts = new Dictionary<
-        string,
-        VariableKind
-    >
-    {
-        ["process"] = VariableKind.Process,
-        ["condition"] = VariableKind.Condition,
-        ["cell"] = VariableKind.Cell,
-        ["timer"] = VariableKind.Timer,
-        ["trip"] = VariableKind.Trip,
-    };
+    public static readonly WordTable<VariableKind> Sorts = new(
+        new("process", VariableKind.Process),
+        new("condition", VariableKind.Condition),
+        new("cell", VariableKind.Cell),
+        new("timer", VariableKind.Timer),
+        new("trip", VariableKind.Trip)
+    );
 
     public void DeclareAll(IReadOnlyList<PlacedLine> lines)
     {

@@ -6,17 +6,16 @@ namespace Coldpath.Devices.Compiling;
 /// <summary>Elements, coils' windings among them, in the order of their lines.</summary>
 internal sealed class ElementBuilder(KindContext context)
 {
-    private static readonly Dictionary<string, ElementType> Types = new()
-    {
-        ["conductor"] = ElementType.Conductor,
-        ["contact"] = ElementType.Contact,
-        ["semiconductor"] = ElementType.Semiconductor,
-        ["thermal"] = ElementType.Thermal,
-        ["series"] = ElementType.Series,
-        ["load"] = ElementType.Load,
-        ["diode"] = ElementType.Diode,
-        ["fault"] = ElementType.Fault,
-    };
+    private static readonly WordTable<ElementType> Types = new(
+        new("conductor", ElementType.Conductor),
+        new("contact", ElementType.Contact),
+        new("semiconductor", ElementType.Semiconductor),
+        new("thermal", ElementType.Thermal),
+        new("series", ElementType.Series),
+        new("load", ElementType.Load),
+        new("diode", ElementType.Diode),
+        new("fault", ElementType.Fault)
+    );
 
     private readonly List<Element> elements = [];
 

@@ -8,6 +8,7 @@ internal sealed class KindContext
 {
     public KindContext(
         string tag,
+        IReadOnlySet<string> moving,
         RatingBook ratings,
         PanelFacts facts,
         KindFindings findings,
@@ -20,7 +21,7 @@ internal sealed class KindContext
         Arithmetic = new Arithmetic(ratings, findings);
         Names = new Names(findings);
         Nets = new Nets(findings);
-        Conditions = new Conditions(ratings, facts, Arithmetic, Names, Nets, findings);
+        Conditions = new Conditions(ratings, facts, Arithmetic, Names, Nets, moving, findings);
         Unfolding = new Unfolding(ratings, Arithmetic, Conditions, ofRatings);
     }
 
@@ -75,11 +76,11 @@ internal sealed class KindContext
     }
 
     /// <summary>One of a list of words, or the first and a finding.</summary>
-    public T Word<T>(WordSyntax word, string what, IReadOnlyDictionary<string, T> known)
+    public T Word<T>(WordSyntax word, string what, WordTable<T> known)
     {
-        if (known.TryGetValue(word.Text, out var value))
-            return value;
-        Findings.UnknownWord(word.Span, what, word.Text, [.. known.Keys]);
-        return known.Values.First();
+        if (known.Find(word.Text) is { } entry)
+            return entry.Value;
+        Findings.UnknownWord(word.Span, what, word.Text, known.Words);
+        return known.First.Value;
     }
 }

@@ -104,6 +104,15 @@ internal sealed class KindFindings(string kind, string tag)
     public void UnknownLike(Span at, string name, IEnumerable<string> known) =>
         Add("K013", "unknown-kind", at, $"there is no kind '{name}'", SpellChecker.Hint(name, known));
 
+    public void InBlock(Span at) =>
+        Add(
+            "K015",
+            "line-in-block",
+            at,
+            "this line cannot stand inside a block",
+            "put it at the top of the kind"
+        );
+
     private void Add(string code, string name, Span at, string message, string? remedy)
     {
         if (findings.Exists(f => f.Code == code && f.Location == at))

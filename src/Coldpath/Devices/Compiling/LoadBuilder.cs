@@ -45,8 +45,8 @@ internal sealed class LoadBuilder(KindContext context)
             string.Join(' ', line.Name),
             line.Speed is null ? null : context.Arithmetic.Of(line.Speed),
             context.Nets.Of(line.Feeds, null),
-            [.. line.Joined.Select(Pair)],
-            [.. line.Apart.Select(Pair)],
+            Pairs(line.Joined),
+            Pairs(line.Apart),
             line.Turns?.Text switch
             {
                 "forward" => Turning.Forward,
@@ -55,9 +55,14 @@ internal sealed class LoadBuilder(KindContext context)
             }
         );
 
-    private NetPair Pair(PairSyntax pair)
+    private NetPair[] Pairs(IReadOnlyList<PairSyntax> pairs)
     {
-        var (a, b) = context.Nets.Of(pair, null);
-        return new NetPair(a, b);
+        var nets = new NetPair[pairs.Count];
+        for (var i = 0; i < nets.Length; i++)
+        {
+            var (a, b) = context.Nets.Of(pairs[i], null);
+            nets[i] = new NetPair(a, b);
+        }
+        return nets;
     }
 }

@@ -16,7 +16,8 @@ internal sealed class Nets(KindFindings findings)
 
     private readonly List<string> inOrder = [];
     private readonly Dictionary<string, string> byMark = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, (int Count, Span At)> inner = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, WordSyntax> inner = new(StringComparer.Ordinal);
+    private readonly HashSet<string> passed = new(StringComparer.Ordinal);
 
     public IReadOnlyList<string> InOrder => inOrder;
 
@@ -32,7 +33,8 @@ internal sealed class Nets(KindFindings findings)
         if (!IsInner(word.Text))
             return Met(byMark.GetValueOrDefault(word.Text, word.Text));
         var net = pole is null || IsNamedBy(pole, word.Text) ? word.Text : $"{word.Text}{pole.Number}";
-        inner[net] = (inner.GetValueOrDefault(net).Count + 1, word.Span);
+        if (!inner.TryAdd(net, word))
+            passed.Add(net);
         return Met(net);
     }
 
@@ -56,9 +58,9 @@ internal sealed class Nets(KindFindings findings)
     /// <summary>An inner net that is met only once leads nowhere: the kind's text cannot mean that.</summary>
     public void ReportDangling()
     {
-        foreach (var (net, (count, at)) in inner)
-            if (count == 1)
-                findings.Dangling(at, net);
+        foreach (var (net, word) in inner)
+            if (!passed.Contains(net))
+                findings.Dangling(word.Span, net);
     }
 
     /// <summary>Pairs of a <c>for each pole</c> may name inner nets that are declared outside it.</summary>

@@ -18,24 +18,22 @@ internal static class PositionValues
     public static IReadOnlyList<string> Of(PositionsSyntax line, KindContext context)
     {
         var positions = Positions(line, context);
-        return line.MakeBeforeBreak
-            ? positions
-            : [.. positions, .. Neighbours(positions).Select(n => Between(n.From, n.To))];
+        return line.MakeBeforeBreak ? positions : [.. positions, .. Turns(positions).Select(t => t.Between)];
     }
 
-    public static IReadOnlyList<Move> Moves(PositionsSyntax line, KindContext context) =>
-        [
-            .. Neighbours(Positions(line, context))
-                .SelectMany(n =>
-                    line.MakeBeforeBreak
-                        ? [Always(n.From, n.To, Mover.Operator)]
-                        : new[]
-                        {
-                            Always(n.From, Between(n.From, n.To), Mover.Operator),
-                            Always(Between(n.From, n.To), n.To, Mover.Settle),
-                        }
-                ),
-        ];
+    public static IReadOnlyList<Move> Moves(PositionsSyntax line, KindContext context)
+    {
+        var moves = new List<Move>();
+        foreach (var turn in Turns(Positions(line, context)))
+            if (line.MakeBeforeBreak)
+                moves.Add(Always(turn.From, turn.To, Mover.Operator));
+            else
+            {
+                moves.Add(Always(turn.From, turn.Between, Mover.Operator));
+                moves.Add(Always(turn.Between, turn.To, Mover.Settle));
+            }
+        return moves;
+    }
 
     /// <summary>OFF, STOP or 0; else the declared one; else the first, which is then said.</summary>
     public static string Rest(PositionsSyntax line, KindContext context)
@@ -45,19 +43,25 @@ internal static class PositionValues
             return off;
         if (context.Ratings[RestRating]?.Text is { } declared && positions.Contains(declared))
             return declared;
-        context.Assumed.Add(
-            $"{context.Tag} is taken to rest at {positions[0]}: no position is OFF, STOP or 0"
-        );
+        context.Assumed.Add($"at rest it is taken to stand at {positions[0]}: no position is OFF, STOP or 0");
         return positions[0];
     }
 
-    private static string Between(string from, string to) => $"{from}>{to}";
-
-    private static IEnumerable<(string From, string To)> Neighbours(IReadOnlyList<string> positions) =>
-        Enumerable
-            .Range(0, Math.Max(0, positions.Count - 1))
-            .SelectMany(i => new[] { (positions[i], positions[i + 1]), (positions[i + 1], positions[i]) });
+    private static IEnumerable<Turn> Turns(IReadOnlyList<string> positions)
+    {
+        for (var i = 1; i < positions.Count; i++)
+        {
+            yield return new Turn(positions[i - 1], positions[i]);
+            yield return new Turn(positions[i], positions[i - 1]);
+        }
+    }
 
     private static Move Always(string from, string to, Mover by) =>
         new(from, to, by, Expression.True, Expression.False);
+
+    /// <summary>From one position to its neighbour.</summary>
+    private sealed record Turn(string From, string To)
+    {
+        public string Between => $"{From}>{To}";
+    }
 }

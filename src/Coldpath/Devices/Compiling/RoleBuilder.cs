@@ -13,21 +13,16 @@ internal sealed class RoleBuilder(KindContext context)
     /// <summary>In the place of a variable: what isolates is taken out by hand, as fuse links are.</summary>
     private const string Removal = "removal";
 
-    private static readonly Dictionary<string, ControlUse> Uses = new()
-    {
-        ["none"] = ControlUse.None,
-        ["stop"] = ControlUse.Stop,
-        ["start"] = ControlUse.Start,
-        ["mode"] = ControlUse.Mode,
-    };
-
-    private static readonly Dictionary<string, string> ConstraintSorts = Same("mechanical", "key", "mirror");
-    private static readonly Dictionary<string, string> PairSorts = Same("reversing", "speed", "change-over");
-    private static readonly Dictionary<string, string> Hazards = Same(
-        "overload",
-        "phase loss",
-        "earth fault"
+    private static readonly WordTable<ControlUse> Uses = new(
+        new("none", ControlUse.None),
+        new("stop", ControlUse.Stop),
+        new("start", ControlUse.Start),
+        new("mode", ControlUse.Mode)
     );
+
+    private static readonly string[] ConstraintSorts = ["mechanical", "key", "mirror"];
+    private static readonly string[] PairSorts = ["reversing", "speed", "change-over"];
+    private static readonly string[] Hazards = ["overload", "phase loss", "earth fault"];
 
     private readonly List<Protection> protects = [];
     private readonly List<ShortOpening> openings = [];
@@ -37,6 +32,9 @@ internal sealed class RoleBuilder(KindContext context)
     private Isolation? isolation;
 
     public ControlUse Use { get; private set; }
+
+    /// <summary>A stop that must stop everything, whatever feeds it.</summary>
+    public bool Emergency { get; private set; }
     public IReadOnlyList<Constraint> Constraints => constraints;
     public IReadOnlyList<LinkRule> Links => links;
     public IReadOnlyList<KeyValuePair<string, Expression>> States => states;
@@ -61,9 +59,7 @@ internal sealed class RoleBuilder(KindContext context)
                 AddConstraint(line);
                 break;
             case DevicePairSyntax line:
-                links.Add(
-                    new LinkRule(context.Word(line.Sort, "sort of pair", PairSorts), Devices(line.Of), null)
-                );
+                links.Add(new LinkRule(Sort(line.Sort, "sort of pair", PairSorts), Devices(line.Of), null));
                 break;
             case KindStateSyntax line:
                 AddState(
@@ -84,21 +80,35 @@ internal sealed class RoleBuilder(KindContext context)
             Tag = "",
             Kind = kind,
             Use = Use,
+            Emergency = Emergency,
             Protects = protects,
             Isolates = isolation,
             OpensOnShort = openings,
-            Ratings = [.. context.Ratings.InOrder.Select(r => KeyValuePair.Create(r.Name, r.Text))],
+            Ratings = Printed(),
         };
+
+    private List<KeyValuePair<string, string>> Printed()
+    {
+        var printed = new List<KeyValuePair<string, string>>();
+        foreach (var rating in context.Ratings.InOrder)
+            printed.Add(KeyValuePair.Create(rating.Name, rating.Text));
+        return printed;
+    }
 
     private void AddState(string name, Expression when) => states.Add(KeyValuePair.Create(name, when));
 
     private ControlUse UseOf(UseSyntax line)
     {
+        if (line.Use is { Text: "emergency" })
+        {
+            Emergency = true;
+            return ControlUse.Stop;
+        }
         if (line.Use is { } word)
             return context.Word(word, "use of a control", Uses);
         var name = string.Join(' ', line.From);
-        if (context.Ratings[name]?.Text is { } said && Uses.TryGetValue(said, out var use))
-            return use;
+        if (context.Ratings[name]?.Text is { } said && Uses.Find(said) is { } use)
+            return use.Value;
         context.Findings.Unknown(line.Span, "rating that says a use", name, context.Ratings.Forms.Names);
         return ControlUse.None;
     }
@@ -118,13 +128,8 @@ internal sealed class RoleBuilder(KindContext context)
     private void AddProtection(ProtectsSyntax line)
     {
         var against = string.Join(' ', line.Against);
-        if (!Hazards.ContainsKey(against))
-            context.Findings.UnknownWord(
-                line.Against[0].Span,
-                "thing to protect against",
-                against,
-                [.. Hazards.Keys]
-            );
+        if (!Hazards.Contains(against))
+            context.Findings.UnknownWord(line.Against[0].Span, "thing to protect against", against, Hazards);
         if (context.Variable(line.By, null) is { } variable)
             protects.Add(new Protection(against, Through(line.Through), variable));
     }
@@ -165,7 +170,7 @@ internal sealed class RoleBuilder(KindContext context)
 
     private void AddConstraint(ConstraintSyntax line)
     {
-        var sort = context.Word(line.Sort, "sort of constraint", ConstraintSorts);
+        var sort = Sort(line.Sort, "sort of constraint", ConstraintSorts);
         if (line.Holds is AtMostOneSyntax most)
             links.Add(new LinkRule(sort, Devices(most.Of), string.Join(' ', most.State)));
         else
@@ -191,5 +196,10 @@ internal sealed class RoleBuilder(KindContext context)
         return context.Ratings[name]?.Words ?? [];
     }
 
-    private static Dictionary<string, string> Same(params string[] words) => words.ToDictionary(w => w);
+    private string Sort(WordSyntax word, string what, string[] known)
+    {
+        if (!known.Contains(word.Text))
+            context.Findings.UnknownWord(word.Span, what, word.Text, known);
+        return word.Text;
+    }
 }

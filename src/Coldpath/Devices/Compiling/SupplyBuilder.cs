@@ -14,13 +14,12 @@ internal sealed class SupplyBuilder(KindContext context)
     private const string Ratio = "ratio";
     private const string Unnamed = "supply";
 
-    private static readonly Dictionary<string, ConverterType> Types = new()
-    {
-        ["transformer"] = ConverterType.Transformer,
-        ["rectifier"] = ConverterType.Rectifier,
-        ["drive"] = ConverterType.Drive,
-        ["ups"] = ConverterType.Ups,
-    };
+    private static readonly WordTable<ConverterType> Types = new(
+        new("transformer", ConverterType.Transformer),
+        new("rectifier", ConverterType.Rectifier),
+        new("drive", ConverterType.Drive),
+        new("ups", ConverterType.Ups)
+    );
 
     private readonly List<Supply> supplies = [];
     private readonly List<Converter> converters = [];

@@ -6,24 +6,22 @@ namespace Coldpath.Devices.Compiling;
 /// <summary>Variables with their moves, in the order of the lines that declare them.</summary>
 internal sealed class VariableBuilder(KindContext context)
 {
-    private static readonly Dictionary<string, Mover> Movers = new()
-    {
-        ["operator"] = Mover.Operator,
-        ["process"] = Mover.Process,
-        ["settle"] = Mover.Settle,
-        ["delay"] = Mover.Delay,
-        ["trip"] = Mover.Trip,
-        ["condition"] = Mover.Condition,
-    };
+    private static readonly WordTable<Mover> Movers = new(
+        new("operator", Mover.Operator),
+        new("process", Mover.Process),
+        new("settle", Mover.Settle),
+        new("delay", Mover.Delay),
+        new("trip", Mover.Trip),
+        new("condition", Mover.Condition)
+    );
 
-    private static readonly Dictionary<string, FailureClass> Classes = new()
-    {
-        ["contact"] = FailureClass.Contact,
-        ["semiconductor"] = FailureClass.Semiconductor,
-        ["coil"] = FailureClass.Coil,
-        ["wiring"] = FailureClass.Wiring,
-        ["control"] = FailureClass.Control,
-    };
+    private static readonly WordTable<FailureClass> Classes = new(
+        new("contact", FailureClass.Contact),
+        new("semiconductor", FailureClass.Semiconductor),
+        new("coil", FailureClass.Coil),
+        new("wiring", FailureClass.Wiring),
+        new("control", FailureClass.Control)
+    );
 
     private readonly List<Variable> variables = [];
     private readonly List<Operation> powered = [];
@@ -112,7 +110,7 @@ internal sealed class VariableBuilder(KindContext context)
         var rated = context.Arithmetic.Of(line.At);
         if (rated is null)
             context.Assumed.Add(
-                $"{context.Tag}: the voltage of its {PartBuilder.NameOf(line)} is not given, so any voltage is taken to do"
+                $"the voltage of its {PartBuilder.NameOf(line)} is not given: any voltage is taken to do"
             );
         variables.Add(
             new Variable

@@ -6,50 +6,48 @@ namespace Coldpath.Devices.Ratings;
 /// </summary>
 internal static class BaseUnits
 {
-    private static readonly Dictionary<string, (string Base, double Factor)> Known = new(
-        StringComparer.Ordinal
-    )
+    private static readonly Dictionary<string, BaseUnit> Known = new(StringComparer.Ordinal)
     {
-        ["mA"] = ("A", 1e-3),
-        ["A"] = ("A", 1),
-        ["kA"] = ("A", 1e3),
-        ["mV"] = ("V", 1e-3),
-        ["V"] = ("V", 1),
-        ["kV"] = ("V", 1e3),
-        ["W"] = ("W", 1),
-        ["kW"] = ("W", 1e3),
-        ["MW"] = ("W", 1e6),
-        ["hp"] = ("W", 746),
-        ["VA"] = ("VA", 1),
-        ["kVA"] = ("VA", 1e3),
-        ["MVA"] = ("VA", 1e6),
-        ["var"] = ("var", 1),
-        ["kvar"] = ("var", 1e3),
-        ["Hz"] = ("Hz", 1),
-        ["kHz"] = ("Hz", 1e3),
-        ["ms"] = ("s", 1e-3),
-        ["s"] = ("s", 1),
-        ["min"] = ("s", 60),
-        ["h"] = ("s", 3600),
-        ["mm"] = ("m", 1e-3),
-        ["m"] = ("m", 1),
-        ["km"] = ("m", 1e3),
-        ["ft"] = ("m", 0.3048),
-        ["mm2"] = ("mm2", 1),
-        ["kcmil"] = ("mm2", 0.506707),
-        ["mohm"] = ("ohm", 1e-3),
-        ["ohm"] = ("ohm", 1),
-        ["kohm"] = ("ohm", 1e3),
-        ["Mohm"] = ("ohm", 1e6),
-        ["mH"] = ("H", 1e-3),
-        ["H"] = ("H", 1),
-        ["uF"] = ("F", 1e-6),
-        ["mF"] = ("F", 1e-3),
-        ["F"] = ("F", 1),
-        ["Nm"] = ("Nm", 1),
-        ["rpm"] = ("rpm", 1),
-        ["%"] = ("%", 1),
-        ["degC"] = ("degC", 1),
+        ["mA"] = new("A", 1e-3),
+        ["A"] = new("A", 1),
+        ["kA"] = new("A", 1e3),
+        ["mV"] = new("V", 1e-3),
+        ["V"] = new("V", 1),
+        ["kV"] = new("V", 1e3),
+        ["W"] = new("W", 1),
+        ["kW"] = new("W", 1e3),
+        ["MW"] = new("W", 1e6),
+        ["hp"] = new("W", 746),
+        ["VA"] = new("VA", 1),
+        ["kVA"] = new("VA", 1e3),
+        ["MVA"] = new("VA", 1e6),
+        ["var"] = new("var", 1),
+        ["kvar"] = new("var", 1e3),
+        ["Hz"] = new("Hz", 1),
+        ["kHz"] = new("Hz", 1e3),
+        ["ms"] = new("s", 1e-3),
+        ["s"] = new("s", 1),
+        ["min"] = new("s", 60),
+        ["h"] = new("s", 3600),
+        ["mm"] = new("m", 1e-3),
+        ["m"] = new("m", 1),
+        ["km"] = new("m", 1e3),
+        ["ft"] = new("m", 0.3048),
+        ["mm2"] = new("mm2", 1),
+        ["kcmil"] = new("mm2", 0.506707),
+        ["mohm"] = new("ohm", 1e-3),
+        ["ohm"] = new("ohm", 1),
+        ["kohm"] = new("ohm", 1e3),
+        ["Mohm"] = new("ohm", 1e6),
+        ["mH"] = new("H", 1e-3),
+        ["H"] = new("H", 1),
+        ["uF"] = new("F", 1e-6),
+        ["mF"] = new("F", 1e-3),
+        ["F"] = new("F", 1),
+        ["Nm"] = new("Nm", 1),
+        ["rpm"] = new("rpm", 1),
+        ["%"] = new("%", 1),
+        ["degC"] = new("degC", 1),
     };
 
     private const string Gauge = "AWG";
@@ -60,7 +58,7 @@ internal static class BaseUnits
         var (plain, direct) = Split(unit);
         if (plain == Gauge)
             return "mm2";
-        return (Known.TryGetValue(plain, out var known) ? known.Base : plain) + (direct ? " DC" : "");
+        return (Known.TryGetValue(plain, out var known) ? known.Name : plain) + (direct ? " DC" : "");
     }
 
     /// <summary>The value in the base unit.</summary>
@@ -90,4 +88,6 @@ internal static class BaseUnits
         unit.EndsWith(" DC", StringComparison.Ordinal) ? (unit[..^3], true)
         : unit.EndsWith(" AC", StringComparison.Ordinal) ? (unit[..^3], false)
         : (unit, false);
+
+    private sealed record BaseUnit(string Name, double Factor);
 }

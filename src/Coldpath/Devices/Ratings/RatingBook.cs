@@ -11,7 +11,7 @@ internal sealed class RatingBook
     private const string FromSystem = "system";
 
     private readonly Dictionary<string, Rating> values = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Span> places = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, GivenRating> given = new(StringComparer.Ordinal);
     private readonly List<string> derived = [];
 
     private RatingBook(RatingForms forms, Span declaration)
@@ -32,16 +32,10 @@ internal sealed class RatingBook
     )
     {
         var book = new RatingBook(forms, device.Span);
-        foreach (
-            var (name, (value, at)) in new RatingReader(
-                forms,
-                new AtomRow(device.Ratings),
-                findings
-            ).ReadAll()
-        )
+        foreach (var read in new RatingReader(forms, new AtomRow(device.Ratings), findings).ReadAll())
         {
-            book.values.Add(name, value);
-            book.places.Add(name, at);
+            book.values.Add(read.Value.Name, read.Value);
+            book.given.Add(read.Value.Name, read);
         }
         foreach (var asked in forms.Takes.Where(t => !book.values.ContainsKey(RatingForms.NameOf(t))))
             if (DefaultOf(asked, facts) is { } value)
@@ -58,7 +52,7 @@ internal sealed class RatingBook
     public bool Has(string name) => values.ContainsKey(name);
 
     /// <summary>Where a rating was given; the declaration when it was not.</summary>
-    public Span PlaceOf(string name) => places.GetValueOrDefault(name, Declaration);
+    public Span PlaceOf(string name) => given.TryGetValue(name, out var read) ? read.At : Declaration;
 
     /// <summary>A derived number; null when a rating that it needs has no value.</summary>
     public void Derive(string name, double? value)
@@ -84,8 +78,8 @@ internal sealed class RatingBook
         var name = RatingForms.NameOf(asked);
         if (asked.Default is WordAtom { Text: FromSystem })
             return OfSystem(name, facts);
-        if (asked is { Form: ChoiceFormSyntax, Default: WordAtom choice })
-            return new Rating(name, choice.Text, Words: [choice.Text]);
+        if (asked.Form is ChoiceFormSyntax)
+            return Chosen(name, asked.Default.Span.Text);
         return RatingValues.Read(new AtomRow([asked.Default]), asked);
     }
 
@@ -99,17 +93,20 @@ internal sealed class RatingBook
                 facts.SecondVoltage,
                 facts.Direct ? "V DC" : "V"
             ),
-            "phases" when facts.Phases is { } phases => new Rating(name, Printed(phases, ""), phases),
+            "phases" when facts.Direct => Chosen(name, "1"),
+            "phases" when facts.Phases is { } phases => Chosen(name, Printed(phases, "")),
             "frequency" when facts.Frequency is { } hertz => new Rating(
                 name,
                 Printed(hertz, "Hz"),
                 hertz,
                 Unit: "Hz"
             ),
-            "earthing" when facts.Earthing is { } earthing => new Rating(name, earthing, Words: [earthing]),
-            "current" => new Rating(name, facts.Direct ? "dc" : "ac", Words: [facts.Direct ? "dc" : "ac"]),
+            "earthing" when facts.Earthing is { } earthing => Chosen(name, earthing),
+            "current" => Chosen(name, facts.Direct ? "dc" : "ac"),
             _ => null,
         };
+
+    private static Rating Chosen(string name, string choice) => new(name, choice, Words: [choice]);
 
     private static string Printed(double value, string unit) =>
         $"{value.ToString("0.###", CultureInfo.InvariantCulture)} {unit}".TrimEnd();

@@ -3,22 +3,26 @@ using Coldpath.Notation.Syntax;
 
 namespace Coldpath.Devices.Ratings;
 
+/// <param name="Value">As read.</param>
+/// <param name="At">Where it stands.</param>
+internal sealed record GivenRating(Rating Value, Span At);
+
 /// <summary>
 /// Tells the ratings of a declaration apart: names first, the longest that fits; then bare values by their unit or
 /// word, each to the first rating in declared order that takes it and has none yet.
 /// </summary>
 internal sealed class RatingReader(RatingForms forms, AtomRow row, RatingFindings findings)
 {
-    private readonly Dictionary<string, (Rating Value, Span At)> given = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, GivenRating> given = new(StringComparer.Ordinal);
 
-    public IReadOnlyDictionary<string, (Rating Value, Span At)> ReadAll()
+    public IEnumerable<GivenRating> ReadAll()
     {
         while (!row.AtEnd)
             if (row.Ahead() is CommaAtom)
                 row.Take();
             else if (!(Positions() || Named() || Short() || Bare()))
                 Unknown();
-        return given;
+        return given.Values;
     }
 
     private bool Named()
@@ -98,7 +102,7 @@ internal sealed class RatingReader(RatingForms forms, AtomRow row, RatingFinding
 
     private bool Keep(Rating value, int start)
     {
-        if (!given.TryAdd(value.Name, (value, row.Since(start))))
+        if (!given.TryAdd(value.Name, new GivenRating(value, row.Since(start))))
             findings.Twice(row.Since(start), value.Name);
         return true;
     }

@@ -30,13 +30,25 @@ internal static class ShortForm
         if (dash <= 0 || NumberOf(word[..dash]) is not { } number)
             return null;
         var thing = word[(dash + 1)..];
+        var text = number.ToString(CultureInfo.InvariantCulture);
         var asked = forms.Takes.FirstOrDefault(t =>
-            t.Form is PlainFormSyntax { Form: PlainForm.Number } && IsOneOf(thing, RatingForms.NameOf(t))
+            Takes(t.Form, text) && IsOneOf(thing, RatingForms.NameOf(t))
         );
-        return asked is null
-            ? null
-            : new Rating(RatingForms.NameOf(asked), number.ToString(CultureInfo.InvariantCulture), number);
+        return asked switch
+        {
+            null => null,
+            { Form: ChoiceFormSyntax } => new Rating(RatingForms.NameOf(asked), text, Words: [text]),
+            _ => new Rating(RatingForms.NameOf(asked), text, number),
+        };
     }
+
+    private static bool Takes(RatingFormSyntax form, string number) =>
+        form switch
+        {
+            ChoiceFormSyntax choice => choice.Choices.Contains(number),
+            PlainFormSyntax plain => plain.Form == PlainForm.Number,
+            _ => false,
+        };
 
     private static bool IsOneOf(string thing, string name) => name == thing || name == thing + "s";
 

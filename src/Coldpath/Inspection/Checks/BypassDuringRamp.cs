@@ -19,7 +19,11 @@ public sealed class BypassDuringRamp : Check
             Reference = "common practice; IEC 60947-4-2 (bypassed controllers)",
             Remedy =
                 "interlock the bypass contactor with the starter's run command, or let the starter's own full-speed contact close it",
-            Example = new("bypass", [], []),
+            Example = new(
+                "bypass",
+                ["rung 5  102 -> S2 at BYPASS -> NC K1 -> NC K2 -> NC F3 -> coil K3 -> 2"],
+                ["rung 5  102 -> S2 at BYPASS -> NC F3 -> coil K3 -> 2"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
@@ -30,7 +34,8 @@ public sealed class BypassDuringRamp : Check
                 e.Reachable,
                 e.Devices.AnyClosed(bypass.Contactor),
                 e.Devices.AnyClosed(bypass.Starter),
-                !e.Devices.InState(bypass.Starter, "full speed")
+                !e.Devices.InState(bypass.Starter, "full speed"),
+                bypass.SideBySide
             );
             if (!states.IsFalse)
                 yield return e.Report(this, [bypass.Contactor, bypass.Starter])

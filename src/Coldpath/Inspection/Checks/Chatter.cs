@@ -20,8 +20,8 @@ public sealed class Chatter : Check
                 "take the device's own opening contact out of its coil circuit, or give it a holding contact",
             Example = new(
                 "direct-on-line",
-                "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2",
-                "rung 2  11  -> S2 -> NC Q1 -> coil Q1 -> 2"
+                ["rung 3  11  -> NO Q1 -> coil K1 -> 2"],
+                ["rung 3  11  -> NC K1 -> coil K1 -> 2"]
             ),
         };
 

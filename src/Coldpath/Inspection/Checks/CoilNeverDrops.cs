@@ -18,7 +18,11 @@ public sealed class CoilNeverDrops : Check
             Reference = "common practice; IEC 60204-1, 9.2.3",
             Remedy = "put a stop into its rung",
             Limits = "A relay that is meant to stand in as long as there is power is reported too: waive it.",
-            Example = new("direct-on-line", [], []),
+            Example = new(
+                "direct-on-line",
+                ["rung 3  11  -> NO Q1 -> coil K1 -> 2"],
+                ["rung 3  1   -> ( NO Q1 | NO K1 ) -> coil K1 -> 2"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

@@ -20,15 +20,15 @@ public sealed class CoilNeverPulls : Check
                 "find the contact in its rung that never closes when the others do, or the missing return",
             Example = new(
                 "direct-on-line",
-                "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2",
-                "rung 2  11  -> ( S2 | NO Q1 ) -> NO Q1 -> coil Q1 -> 2"
+                ["rung 3  11  -> NO Q1 -> coil K1 -> 2"],
+                ["rung 3  11  -> NO Q1 -> NC Q1 -> coil K1 -> 2"]
             ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
         foreach (var armature in Coils.Armatures(e))
-            if (!e.Table.Meet(e.Reachable, e.Is(armature, "in")))
+            if (!e.Table.Meet(e.Reachable, e.Is(armature, "in")) && !e.HasOpenCoil(armature))
                 yield return e.Report(this, [armature.Device])
                     .Says($"{armature.Device} can never pull in")
                     .Finding;

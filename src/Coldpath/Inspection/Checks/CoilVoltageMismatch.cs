@@ -19,8 +19,8 @@ public sealed class CoilVoltageMismatch : Check
             Remedy = "fit a coil for the voltage of the circuit, or feed it from the right one",
             Example = new(
                 "direct-on-line",
-                "contactor            Q1    25 A AC-3, coil 230 V, mirror contacts, in \"starter\"",
-                "contactor            Q1    25 A AC-3, coil 24 V, mirror contacts, in \"starter\""
+                ["relay                K1    coil 120 V"],
+                ["relay                K1    coil 24 V"]
             ),
         };
 

@@ -17,7 +17,14 @@ public sealed class ContactUsedTwice : Check
             Why = "The two circuits are joined through it: most often a second contact was meant.",
             Reference = "common practice",
             Remedy = "use another contact of the device, or name the node that is shared",
-            Example = new("direct-on-line", [], []),
+            Example = new(
+                "direct-on-line",
+                ["rung 3  11  -> NO Q1 -> coil K1 -> 2", "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2"],
+                [
+                    "rung 3  11  -> Q1:13-14 -> coil K1 -> 2",
+                    "rung 2  11  -> ( S2 | Q1:13-14 ) -> coil Q1 -> 2",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e) =>

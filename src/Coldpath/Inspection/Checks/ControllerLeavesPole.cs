@@ -19,12 +19,22 @@ public sealed class ControllerLeavesPole : Check
             Reference = "NEC 430.84; IEC 60947-4-2 (load terminals live in the off state)",
             Remedy =
                 "use a device with a pole in each unearthed conductor, or put a contactor that has ahead of it",
-            Example = new("direct-on-line", [], []),
+            Example = new(
+                "direct-on-line",
+                [
+                    "contactor            Q1    25 A AC-3, coil 120 V, mirror contacts, in \"starter\"",
+                    "MAINS[L1, L2, L3] -> Q0 -> F1 -> Q1 -> F2 -> M1",
+                ],
+                [
+                    "contactor            Q1    two-pole 25 A AC-3, coil 120 V, mirror contacts, in \"starter\"",
+                    "MAINS[L1, L2, L3] -> Q0 -> F1\nF1[2, 4] -> Q1 -> F2[1/L1, 3/L2]\nF1[6] -> F2[5/L3]\nF2 -> M1",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var (device, motor, states) in PolesLeftClosed.Of(e, e.Devices.Controllers))
+        foreach (var (device, motor, states) in PolesLeftClosed.ByControllers(e))
             yield return e.Report(this, [device, motor.Name])
                 .Says($"{device} off leaves {motor.Name} live through a conductor that it does not open")
                 .After(states)

@@ -19,8 +19,8 @@ public sealed class DuplicateTag : Check
             Remedy = "give one of them another tag",
             Example = new(
                 "direct-on-line",
-                "push button          S2    start",
-                "push button          S1    start"
+                ["push button          S2    start"],
+                ["push button          S2    start\npush button          S2    start"]
             ),
         };
 

@@ -22,8 +22,8 @@ public sealed class EarthedConductorSwitched : Check
                 "An overload contact on the earthed side is a note: accepted where its wire stays inside the enclosure.",
             Example = new(
                 "direct-on-line",
-                "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2",
-                "rung 2  11  -> coil Q1 -> ( S2 | NO Q1 ) -> 2"
+                ["rung 3  11  -> NO Q1 -> coil K1 -> 2"],
+                ["rung 3  11  -> coil K1 -> NO Q1 -> 2"]
             ),
         };
 

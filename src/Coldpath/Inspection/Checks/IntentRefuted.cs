@@ -17,7 +17,11 @@ public sealed class IntentRefuted : Check
             Why = "The description says one thing in words and another in wires.",
             Reference = "the description itself",
             Remedy = "mend the wiring, or the sentence if it says more than is meant",
-            Example = new("direct-on-line", "never M1 runs and S0 pressed, when settled", "never M1 runs"),
+            Example = new(
+                "direct-on-line",
+                ["never M1 runs and S0 pressed, when settled"],
+                ["never M1 runs"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e) =>

@@ -17,7 +17,11 @@ public sealed class IntentVacuous : Check
             Why = "It is proved whatever the wiring does, so it proves nothing.",
             Reference = "the description itself",
             Remedy = "say it of states that the panel can reach",
-            Example = new("direct-on-line", "can   M1 run via Q1", ""),
+            Example = new(
+                "direct-on-line",
+                ["never M1 runs and S0 pressed, when settled"],
+                ["never M1 runs reverse and S0 pressed"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e) =>

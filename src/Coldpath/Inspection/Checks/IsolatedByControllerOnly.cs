@@ -20,18 +20,26 @@ public sealed class IsolatedByControllerOnly : Check
             Remedy = "put an isolating device ahead of the section",
             Example = new(
                 "direct-on-line",
-                "MAINS[L1, L2, L3] -> Q0 -> F1 -> Q1 -> F2 -> M1",
-                "MAINS[L1, L2, L3] -> F1 -> Q1 -> F2 -> M1"
+                [
+                    "disconnect           Q0    63 A, lockable, visible break, in \"incoming\"",
+                    "MAINS[L1, L2, L3] -> Q0 -> F1 -> Q1 -> F2 -> M1",
+                    "dead  M1 when Q0 open",
+                ],
+                [
+                    "disconnect           Q0    two-pole 63 A, lockable, visible break, in \"incoming\"",
+                    "MAINS[L1, L2] -> Q0\nMAINS[L1, L2, L3] -> F1 -> Q1 -> F2 -> M1",
+                    "",
+                ]
             ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var section in e.Sections.NotIsolated(byContacts: true))
+        if (e.Sections.NotIsolated(byContacts: true) is { } section)
             yield return e.Report(this, section.Devices)
                 .Points(section.Points)
                 .Says(
-                    $"{Evidence.List(section.Devices)} can be switched off only by devices that do not isolate"
+                    $"{Evidence.Some(section.Devices)} can be switched off only by devices that do not isolate"
                 )
                 .Finding;
     }

@@ -17,12 +17,24 @@ public sealed class IsolatorLeavesPole : Check
             Why = "The motor stands still and its terminals are live.",
             Reference = "NEC 430.103; IEC 60204-1, 5.3.3",
             Remedy = "use a device that opens every unearthed conductor",
-            Example = new("direct-on-line", [], []),
+            Example = new(
+                "direct-on-line",
+                [
+                    "disconnect           Q0    63 A, lockable, visible break, in \"incoming\"",
+                    "MAINS[L1, L2, L3] -> Q0 -> F1 -> Q1 -> F2 -> M1",
+                    "dead  M1 when Q0 open",
+                ],
+                [
+                    "disconnect           Q0    two-pole 63 A, lockable, visible break, in \"incoming\"",
+                    "MAINS[L1, L2] -> Q0 -> F1[1, 3]\nMAINS[L3] -> F1[5]\nF1 -> Q1 -> F2 -> M1",
+                    "",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var (device, motor, states) in PolesLeftClosed.Of(e, e.Devices.Isolators.Select(d => d.Tag)))
+        foreach (var (device, motor, states) in PolesLeftClosed.ByIsolators(e))
             yield return e.Report(this, [device, motor.Name])
                 .Says($"{device} open leaves {motor.Name} live through a conductor that it does not open")
                 .After(states)

@@ -18,7 +18,13 @@ public sealed class LiveBehindMainIsolator : Check
             Reference = "NEC 430.75(A) and 430.113; IEC 60204-1, 5.3.5 (excepted circuits)",
             Remedy =
                 "take that supply through an isolating device of its own and label it at both, or open it together with the main isolator",
-            Example = new("two-supplies", [], []),
+            Example = new(
+                "two-supplies",
+                [
+                    "waive live-behind-main-isolator on Q01 and Q02 because \"each carries a label that names the other supply\"",
+                ],
+                [""]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

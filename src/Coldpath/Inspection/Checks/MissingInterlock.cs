@@ -20,9 +20,13 @@ public sealed class MissingInterlock : Check
             Reference = "common practice; IEC 60204-1, 9.3.4 (reversing contactors)",
             Remedy = "put a normally closed contact of each into the other's coil circuit",
             Example = new(
-                "reversing",
-                "rung 3  11  -> ( S3 | NO Q2 ) -> NC Q1 -> coil Q2 -> 2",
-                "rung 3  11  -> ( S3 | NO Q2 ) -> coil Q2 -> 2"
+                "wye-delta",
+                [
+                    "rung 3  11  -> NO Q1 -> NC K1 -> NC Q2 -> coil Q3 -> 2",
+                    "rung 5  11  -> NO K2 -> NC Q3 -> coil Q2 -> 2",
+                    "never Q2 and Q3 closed",
+                ],
+                ["rung 3  11  -> NO Q1 -> NC K1 -> coil Q3 -> 2", "rung 5  11  -> NO K2 -> coil Q2 -> 2", ""]
             ),
         };
 

@@ -20,8 +20,8 @@ public sealed class OverloadTripIgnored : Check
                 "wire the relay's trip contact (95-96) into the coil circuit of the contactor whose current it watches",
             Example = new(
                 "direct-on-line",
-                "rung 1  1   -> NC F2 -> S0 -> S1 -> node 11",
-                "rung 1  1   -> S0 -> S1 -> node 11"
+                ["rung 1  1   -> NC F2 -> S0 -> S1 -> node 11", "rung 3  11  -> NO Q1 -> coil K1 -> 2"],
+                ["rung 1  1   -> S0 -> S1 -> node 11", "rung 3  11  -> NO Q1 -> NC F2 -> coil K1 -> 2"]
             ),
         };
 

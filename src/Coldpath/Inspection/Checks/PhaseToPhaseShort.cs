@@ -25,11 +25,13 @@ public sealed class PhaseToPhaseShort : Check
                     "mechanical interlock  MI1   between Q1 and Q2",
                     "rung 2  11  -> ( S2 | NO Q1 ) -> NC Q2 -> coil Q1 -> 2",
                     "rung 3  11  -> ( S3 | NO Q2 ) -> NC Q1 -> coil Q2 -> 2",
+                    "never Q1 and Q2 closed",
                 ],
                 [
                     "",
                     "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2",
                     "rung 3  11  -> ( S3 | NO Q2 ) -> coil Q2 -> 2",
+                    "",
                 ]
             ),
         };

@@ -17,7 +17,19 @@ public sealed class RaceChangesRunning : Check
             Why = "The panel behaves one way today and the other way after a contactor has been replaced.",
             Reference = "common practice",
             Remedy = "let one device wait for a contact of the other, or put a timer between",
-            Example = new("direct-on-line", [], []),
+            Example = new(
+                "direct-on-line",
+                [
+                    "relay                K1    coil 120 V",
+                    "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2",
+                    "rung 3  11  -> NO Q1 -> coil K1 -> 2",
+                ],
+                [
+                    "relay                K1    coil 120 V\nrelay                K2    coil 120 V",
+                    "rung 2  11  -> ( NO K1 | NO Q1 ) -> coil Q1 -> 2",
+                    "rung 3  11  -> S2 -> ( NC K2 -> coil K1 | NC K1 -> coil K2 ) -> 2",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

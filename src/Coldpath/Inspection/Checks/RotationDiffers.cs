@@ -18,7 +18,13 @@ public sealed class RotationDiffers : Check
             Reference = "common practice",
             Remedy =
                 "cross two conductors of one way, or declare the contactors a reversing pair if that is what they are",
-            Example = new("bypass", [], []),
+            Example = new(
+                "bypass",
+                ["MAINS[L1, L2, L3] -> Q1 -> ( F1 -> K1 -> U1 -> K2 | F2 -> K3 -> F3 ) -> Q2 -> M1"],
+                [
+                    "MAINS[L1, L2, L3] -> Q1 -> F1 -> K1 -> U1 -> K2 -> Q2 -> M1\nQ1 -> F2 -> K3 -> F3 -> Q2[3/L2, 1/L1, 5/L3]",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

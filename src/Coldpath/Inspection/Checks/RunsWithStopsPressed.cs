@@ -18,7 +18,21 @@ public sealed class RunsWithStopsPressed : Check
             Reference = "IEC 60204-1, 9.2.3; NFPA 79, 9.2",
             Remedy =
                 "put the stops and the OFF position into the part of the circuit that every coil of the motor shares",
-            Example = new("direct-on-line", [], []),
+            Example = new(
+                "direct-on-line",
+                [
+                    "rung 1  1   -> NC F2 -> S0 -> S1 -> node 11",
+                    "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2",
+                    "never M1 runs and S0 pressed, when settled",
+                    "stops M1 by S1",
+                ],
+                [
+                    "rung 1  1   -> NC F2 -> node 12 -> S0 -> S1 -> node 11",
+                    "rung 2  12  -> ( S2 | NO Q1 ) -> coil Q1 -> 2",
+                    "",
+                    "",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

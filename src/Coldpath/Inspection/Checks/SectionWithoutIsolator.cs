@@ -17,15 +17,19 @@ public sealed class SectionWithoutIsolator : Check
             Why = "Whoever has to work there has nothing to open and lock.",
             Reference = "NEC 430.102; IEC 60204-1, 5.3",
             Remedy = "put an isolating device between the supply and the section",
-            Example = new("direct-on-line", [], []),
+            Example = new(
+                "direct-on-line",
+                ["Q0[L1] -> F3 -> T1:H1", "Q0[L2] -> F5 -> T1:H4"],
+                ["MAINS[L1] -> F3 -> T1:H1", "MAINS[L2] -> F5 -> T1:H4"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        foreach (var section in e.Sections.NotIsolated(byContacts: false))
+        if (e.Sections.NotIsolated(byContacts: false) is { } section)
             yield return e.Report(this, section.Devices)
                 .Points(section.Points)
-                .Says($"nothing can be opened that makes {Evidence.List(section.Devices)} dead")
+                .Says($"nothing can be opened that makes {Evidence.Some(section.Devices)} {e.Words.Dead}")
                 .Finding;
     }
 }

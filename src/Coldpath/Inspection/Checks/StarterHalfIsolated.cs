@@ -17,7 +17,17 @@ public sealed class StarterHalfIsolated : Check
             Why = "The starter then stands live from one side behind a panel that says bypass.",
             Reference = "common practice",
             Remedy = "let the line and the output contactor of the starter open and close together",
-            Example = new("bypass", [], []),
+            Example = new(
+                "bypass",
+                [
+                    "rung 4  102 -> S2 at NORMAL -> NC U1 trip -> NC K3 -> ( coil K1 | coil K2 ) -> 2",
+                    "rung 5  102 -> S2 at BYPASS -> NC K1 -> NC K2 -> NC F3 -> coil K3 -> 2",
+                ],
+                [
+                    "rung 4  102 -> NC U1 trip -> ( coil K1 | S2 at NORMAL -> NC K3 -> coil K2 ) -> 2",
+                    "rung 5  102 -> S2 at BYPASS -> NC K2 -> NC F3 -> coil K3 -> 2",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

@@ -17,7 +17,17 @@ public sealed class StopIgnoredByWay : Check
             Why = "The hand on the stop does not know which way the motor is fed.",
             Reference = "IEC 60204-1, 9.2.3; common practice",
             Remedy = "put the stop into the part of the circuit that every way shares",
-            Example = new("bypass", [], []),
+            Example = new(
+                "bypass",
+                [
+                    "relay                K0    coil 120 V",
+                    "rung 4  102 -> S2 at NORMAL -> NC U1 trip -> NC K3 -> ( coil K1 | coil K2 ) -> 2",
+                ],
+                [
+                    "relay                K0    coil 120 V\npush button          S4    stop",
+                    "rung 4  102 -> S4 -> S2 at NORMAL -> NC U1 trip -> NC K3 -> ( coil K1 | coil K2 ) -> 2",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

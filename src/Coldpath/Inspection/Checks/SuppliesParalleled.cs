@@ -20,7 +20,23 @@ public sealed class SuppliesParalleled : Check
                 "IEC 60204-1, 5.3.1 (interlocks between supplies); NEC 702.5 (transfer equipment); clause numbers from memory",
             Remedy =
                 "interlock the devices that connect the supplies, or use a transfer switch that breaks before it makes",
-            Example = new("two-supplies", [], []),
+            Example = new(
+                "two-supplies",
+                [
+                    "mechanical interlock  MI1        between Q1 and Q2",
+                    "selector              S5         MAINS | 0 | STANDBY",
+                    "F01[L1] -> F5 -> S5 at MAINS -> NC Q2 -> coil Q1 -> MAINS[N]",
+                    "F02[L1] -> F6 -> S5 at STANDBY -> NC Q1 -> coil Q2 -> STANDBY[N]",
+                    "never Q1 and Q2 closed",
+                ],
+                [
+                    "",
+                    "selector              S5         CUT | MAINS\nselector              S6         CUT | STANDBY",
+                    "F01[L1] -> F5 -> S5 at MAINS -> coil Q1 -> MAINS[N]",
+                    "F02[L1] -> F6 -> S6 at STANDBY -> coil Q2 -> STANDBY[N]",
+                    "",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

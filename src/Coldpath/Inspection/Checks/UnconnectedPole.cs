@@ -17,7 +17,11 @@ public sealed class UnconnectedPole : Check
             Why = "Either the panel is unfinished or the description is.",
             Reference = "common practice",
             Remedy = "connect it, or take a device with fewer poles",
-            Example = new("direct-on-line", [], []),
+            Example = new(
+                "direct-on-line",
+                ["rung 3  11  -> NO Q1 -> coil K1 -> 2"],
+                ["rung 3  11  -> NO Q1 -> K1:A1"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e) =>

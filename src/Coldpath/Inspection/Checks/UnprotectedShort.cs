@@ -17,7 +17,11 @@ public sealed class UnprotectedShort : Check
             Why = "With nothing in the way the current lasts until something burns open.",
             Reference = "NEC 110.10; IEC 60204-1, 7.2",
             Remedy = "put a short-circuit device into each unearthed conductor ahead of the place",
-            Example = new("reversing", [], []),
+            Example = new(
+                "direct-on-line",
+                ["rung 3  11  -> NO Q1 -> coil K1 -> 2"],
+                ["rung 3  11  -> NO Q1 -> coil K1 -> 2\nT1:X1 -> NO K1 -> T1:X2"]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

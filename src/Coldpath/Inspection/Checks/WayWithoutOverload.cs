@@ -19,7 +19,19 @@ public sealed class WayWithoutOverload : Check
             Remedy =
                 "put an overload relay into that way: a bypass needs its own where the starter is left out",
             Limits = "Whether the setting suits the motor is another question.",
-            Example = new("bypass", [], []),
+            Example = new(
+                "bypass",
+                [
+                    "MAINS[L1, L2, L3] -> Q1 -> ( F1 -> K1 -> U1 -> K2 | F2 -> K3 -> F3 ) -> Q2 -> M1",
+                    "overload relay       F3    class 10, range 90 A to 150 A, set 96 A, in \"bypass\"",
+                    "rung 5  102 -> S2 at BYPASS -> NC K1 -> NC K2 -> NC F3 -> coil K3 -> 2",
+                ],
+                [
+                    "MAINS[L1, L2, L3] -> Q1 -> ( F1 -> K1 -> U1 -> K2 | F2 -> K3 ) -> Q2 -> M1",
+                    "",
+                    "rung 5  102 -> S2 at BYPASS -> NC K1 -> NC K2 -> coil K3 -> 2",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)

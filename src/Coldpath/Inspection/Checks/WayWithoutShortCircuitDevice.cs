@@ -19,8 +19,11 @@ public sealed class WayWithoutShortCircuitDevice : Check
             Remedy = "put a fuse or breaker pole into each unearthed conductor of the way",
             Example = new(
                 "direct-on-line",
-                "MAINS[L1, L2, L3] -> Q0 -> F1 -> Q1 -> F2 -> M1",
-                "MAINS[L1, L2, L3] -> Q0 -> Q1 -> F2 -> M1"
+                [
+                    "MAINS[L1, L2, L3] -> Q0 -> F1 -> Q1 -> F2 -> M1",
+                    "fuse                 F1    three-pole 32 A, interrupting 50 kA, in \"starter\"",
+                ],
+                ["MAINS[L1, L2, L3] -> Q0 -> Q1 -> F2 -> M1", ""]
             ),
         };
 

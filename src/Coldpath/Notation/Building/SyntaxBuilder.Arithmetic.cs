@@ -79,7 +79,13 @@ internal sealed partial class SyntaxBuilder
 
     private void CheckUnit(string unit, Span at)
     {
-        if (!Units.IsUnitWithSort(unit))
-            report.Report(Wording.UnknownUnit(at, unit, SpellChecker.Hint(unit, Units.All)));
+        if (Units.IsUnitWithSort(unit))
+            return;
+        var first = unit.Split(' ')[0];
+        var hint =
+            first != unit && Units.IsUnit(first)
+                ? Wording.CommaBehind(first)
+                : SpellChecker.Hint(unit, Units.All);
+        report.Report(Wording.UnknownUnit(at, unit, hint));
     }
 }

@@ -14,7 +14,7 @@ internal sealed partial class SyntaxBuilder
     private static partial Regex NumberForm();
 
     /// <summary>Ratings as a flat row; a number and its unit become one atom.</summary>
-    private List<AtomSyntax> Atoms(ArraySegment<Lexeme> lexemes)
+    private List<AtomSyntax> Atoms(Lexemes lexemes)
     {
         var atoms = new List<AtomSyntax>();
         for (var i = 0; i < lexemes.Count; )
@@ -22,7 +22,7 @@ internal sealed partial class SyntaxBuilder
         return atoms;
     }
 
-    private AtomSyntax Atom(ArraySegment<Lexeme> lexemes, ref int i)
+    private AtomSyntax Atom(Lexemes lexemes, ref int i)
     {
         var first = lexemes[i];
         if (Quantity(lexemes, ref i) is { } quantity)
@@ -41,7 +41,7 @@ internal sealed partial class SyntaxBuilder
     }
 
     /// <summary>The quantity that begins at <paramref name="i"/>, or null; moves <paramref name="i"/> behind it.</summary>
-    private QuantityAtom? Quantity(ArraySegment<Lexeme> lexemes, ref int i)
+    private QuantityAtom? Quantity(Lexemes lexemes, ref int i)
     {
         if (lexemes[i].Type is not (PanelLexer.NUMBER or PanelLexer.WORD))
             return null;

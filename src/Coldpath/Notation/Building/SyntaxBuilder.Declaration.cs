@@ -6,57 +6,58 @@ namespace Coldpath.Notation.Building;
 
 internal sealed partial class SyntaxBuilder
 {
-    /// <summary>Kind, tags and ratings; null and a mistake when no tag is to be found.</summary>
+    /// <summary>Kind, tags and ratings; null and a mistake when a tag is missing.</summary>
     public StatementSyntax? Declaration(Line line)
     {
         var lexemes = line.Lexemes;
-        var leading = LeadingWords(lexemes);
-        var tag = FirstTag(lexemes, leading);
+        var tag = FirstTag(lexemes, LeadingWords(lexemes));
         if (tag == 0)
-        {
-            var kind = reading.Text(lexemes[0]);
-            report.Report(
-                reading.Word(lexemes[0]).LooksLikeTag
-                    ? Wording.MissingKind(reading.Span(lexemes[0]), kind)
-                    : Wording.MissingTag(
-                        reading.Span(lexemes[0]),
-                        kind,
-                        SpellChecker.Hint(kind, LineWords.Statement)
-                    )
-            );
-            return null;
-        }
+            return NoTag(lexemes[0]);
+        var tags = new List<WordSyntax> { reading.Word(lexemes[tag]) };
         var behind = tag + 1;
-        while (behind + 1 < lexemes.Count && IsAnd(lexemes[behind]) && lexemes[behind + 1].IsWord)
-            behind += 2;
-        var tags = Enumerable
-            .Range(0, (behind - tag + 1) / 2)
-            .Select(n => reading.Word(lexemes[tag + 2 * n]));
+        for (; behind < lexemes.Count && IsAnd(lexemes[behind]); behind += 2)
+        {
+            if (behind + 1 == lexemes.Count || !IsTag(lexemes, behind + 1))
+                return NoTag(lexemes[behind]);
+            tags.Add(reading.Word(lexemes[behind + 1]));
+        }
         return new DeclarationSyntax(
-            lexemes[..tag].Select(reading.Word).ToArray(),
-            tags.ToArray(),
+            reading.Words(lexemes[..tag]),
+            tags,
             Atoms(lexemes[behind..]),
             reading.Span(line.Start, line.End)
         );
     }
 
+    private StatementSyntax? NoTag(Lexeme behind)
+    {
+        var word = reading.Word(behind);
+        report.Report(
+            word.LooksLikeTag
+                ? Wording.MissingKind(word.Span, word.Text)
+                : Wording.MissingTag(word.Span, word.Text, SpellChecker.Hint(word.Text, LineWords.Statement))
+        );
+        return null;
+    }
+
     /// <summary>How many words stand in front before anything that can only be a rating.</summary>
-    private int LeadingWords(ArraySegment<Lexeme> lexemes)
+    private int LeadingWords(Lexemes lexemes)
     {
         var count = 0;
-        while (count < lexemes.Count && lexemes[count].IsWord && !BeginsQuantity(lexemes, count))
+        while (count < lexemes.Count && IsTag(lexemes, count))
             count++;
         return count;
     }
 
-    private bool BeginsQuantity(ArraySegment<Lexeme> lexemes, int i)
+    /// <summary>Whether a tag may look like this: a word, but no number and no quantity.</summary>
+    private bool IsTag(Lexemes lexemes, int i)
     {
         var at = i;
-        return lexemes[i].Type == PanelLexer.NUMBER || Quantity(lexemes, ref at) is not null;
+        return lexemes[i].IsWord && lexemes[i].Type != PanelLexer.NUMBER && Quantity(lexemes, ref at) is null;
     }
 
     /// <summary>0 when there is none.</summary>
-    private int FirstTag(ArraySegment<Lexeme> lexemes, int leading)
+    private int FirstTag(Lexemes lexemes, int leading)
     {
         for (var i = 0; i < leading; i++)
             if (reading.Word(lexemes[i]).LooksLikeTag)

@@ -10,6 +10,9 @@ internal static class Columns
 {
     private const int SpaceBeforeComment = 2;
 
+    /// <summary>"contact", "failure", "thermal": a kind's lines need not move when one is added.</summary>
+    private const int KindWordWidth = 7;
+
     public static string Align(IReadOnlyList<Row> rows)
     {
         var texts = new string[rows.Count];
@@ -65,7 +68,11 @@ internal static class Columns
     {
         var text = new StringBuilder().Append(' ', row.Indent);
         for (var c = 0; c < row.Cells.Count - 1; c++)
-            text.Append(row.Cells[c].PadRight(widths[c])).Append(' ', c == 0 ? Gap(row) : 1);
+            text.Append(
+                    row.Cells[c]
+                        .PadRight(c == 0 && row.Family == LineLayout.KindLines ? KindWordWidth : widths[c])
+                )
+                .Append(' ', c == 0 ? Gap(row) : 1);
         return text.Append(row.Cells.Count > 0 ? row.Cells[^1] : row.Comment).ToString();
     }
 

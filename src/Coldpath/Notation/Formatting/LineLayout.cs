@@ -11,6 +11,7 @@ internal sealed record LineLayout(string? Family, int Indent, IReadOnlyList<int>
 {
     public const string Declarations = "declaration";
     public const string Rungs = "rung";
+    public const string KindLines = "kind line";
     private const int Step = 2;
 
     /// <param name="node">What the line begins; null for "else" and "end".</param>
@@ -30,13 +31,15 @@ internal sealed record LineLayout(string? Family, int Indent, IReadOnlyList<int>
                 0,
                 [Second(line), Behind(line, state.Name[^1].Span.End)]
             ),
-            KindLineSyntax when !LineNodes.IsBlock(node) => new("kind line", 0, [Second(line)]),
+            KindLineSyntax when !LineNodes.IsBlock(node) => new(KindLines, 0, [Second(line)]),
             _ => new(null, 0, []),
         };
 
+    /// <summary>Every line that is aligned has more than its first word.</summary>
     private static int Second(Line line) => line.Lexemes[1].Start;
 
-    private static int Behind(Line line, int end) => line.Lexemes.First(l => l.Start >= end).Start;
+    private static int Behind(Line line, int end) =>
+        line.Lexemes[line.Lexemes.Find(l => l.Start >= end)].Start;
 
     private static int[] Declaration(DeclarationSyntax declaration) =>
         declaration.Atoms.Count == 0

@@ -70,7 +70,7 @@ internal sealed class RowWriter(
 
     /// <summary>A line of one row, or one that fits into one and has no comments inside.</summary>
     private bool IsJoined(Line line, Spacing spacing, int indent) =>
-        line.Lexemes.Skip(1).All(l => !l.StartsRow)
+        !line.Lexemes[1..].Any(l => l.StartsRow)
         || (!HasCommentBefore(line.End) && indent + spacing.Write(line.Lexemes).Length <= JoinedWidth);
 
     private bool HasCommentBefore(int end) =>

@@ -8,11 +8,11 @@ namespace Coldpath.Notation.Formatting;
 /// <param name="inChain">In a chain round brackets have spaces inside.</param>
 internal sealed class Spacing(Reading reading, Rewrites rewrites, bool inKind, bool inChain)
 {
-    public string Write(ReadOnlySpan<Lexeme> lexemes)
+    public string Write(Lexemes lexemes)
     {
         var text = new StringBuilder();
         var inBrackets = false;
-        for (var i = 0; i < lexemes.Length; i++)
+        for (var i = 0; i < lexemes.Count; i++)
         {
             if (i > 0 && SpaceBetween(lexemes[i - 1], lexemes[i], inBrackets))
                 text.Append(' ');

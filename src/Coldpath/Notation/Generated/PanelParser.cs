@@ -3817,12 +3817,6 @@ public partial class PanelParser : Parser {
 			return GetRuleContext<ElementTypeContext>(0);
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode Eof() { return GetToken(PanelParser.Eof, 0); }
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
-			return GetRuleContexts<NameContext>();
-		}
-		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
-			return GetRuleContext<NameContext>(i);
-		}
 		[System.Diagnostics.DebuggerNonUserCode] public PairContext pair() {
 			return GetRuleContext<PairContext>(0);
 		}
@@ -3835,6 +3829,12 @@ public partial class PanelParser : Parser {
 		}
 		[System.Diagnostics.DebuggerNonUserCode] public ElementOptionContext elementOption(int i) {
 			return GetRuleContext<ElementOptionContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
 		}
 		public ElementContext(ParserRuleContext parent, int invokingState)
 			: base(parent, invokingState)
@@ -3853,47 +3853,208 @@ public partial class PanelParser : Parser {
 			{
 			State = 632;
 			elementType();
-			State = 636;
+			State = 642;
 			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
+			switch (TokenStream.LA(1)) {
+			case T__0:
+			case T__1:
+			case T__2:
+			case T__3:
+			case T__4:
+			case T__5:
+			case T__6:
+			case T__7:
+			case T__9:
+			case T__10:
+			case T__11:
+			case T__12:
+			case T__13:
+			case T__14:
+			case T__15:
+			case T__16:
+			case T__17:
+			case T__18:
+			case T__19:
+			case T__20:
+			case T__21:
+			case T__22:
+			case T__23:
+			case T__24:
+			case T__25:
+			case T__26:
+			case T__27:
+			case T__28:
+			case T__29:
+			case T__30:
+			case T__31:
+			case T__32:
+			case T__33:
+			case T__34:
+			case T__35:
+			case T__36:
+			case T__37:
+			case T__38:
+			case T__39:
+			case T__40:
+			case T__41:
+			case T__42:
+			case T__43:
+			case T__44:
+			case T__45:
+			case T__46:
+			case T__47:
+			case T__48:
+			case T__49:
+			case T__50:
+			case T__51:
+			case T__52:
+			case T__53:
+			case T__54:
+			case T__55:
+			case T__56:
+			case T__57:
+			case T__58:
+			case T__59:
+			case T__60:
+			case T__61:
+			case T__62:
+			case T__63:
+			case T__64:
+			case T__65:
+			case T__66:
+			case T__67:
+			case T__68:
+			case T__69:
+			case T__70:
+			case T__71:
+			case T__72:
+			case T__73:
+			case T__74:
+			case T__75:
+			case T__76:
+			case T__77:
+			case T__78:
+			case T__79:
+			case T__80:
+			case T__81:
+			case T__82:
+			case T__83:
+			case T__84:
+			case T__85:
+			case T__86:
+			case T__87:
+			case T__88:
+			case T__89:
+			case T__90:
+			case T__91:
+			case T__92:
+			case T__93:
+			case T__94:
+			case T__95:
+			case T__96:
+			case T__97:
+			case T__98:
+			case T__99:
+			case T__100:
+			case T__101:
+			case T__102:
+			case T__103:
+			case T__104:
+			case T__105:
+			case T__106:
+			case T__107:
+			case T__108:
+			case T__109:
+			case T__110:
+			case T__111:
+			case T__112:
+			case T__113:
+			case T__114:
+			case T__115:
+			case T__116:
+			case T__117:
+			case T__118:
+			case T__119:
+			case T__120:
+			case T__121:
+			case T__122:
+			case T__123:
+			case T__124:
+			case T__125:
+			case T__126:
+			case T__127:
+			case T__128:
+			case T__129:
+			case T__130:
+			case T__131:
+			case T__132:
+			case T__133:
+			case T__134:
+			case T__135:
+			case T__136:
+			case T__137:
+			case T__138:
+			case T__139:
+			case T__140:
+			case T__141:
+			case T__142:
+			case T__143:
+			case T__144:
+			case NUMBER:
+			case WORD:
 				{
-				{
-				State = 633;
-				name();
-				}
-				}
-				State = 638;
+				State = 634;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			}
-			State = 640;
-			ErrorHandler.Sync(this);
-			_la = TokenStream.LA(1);
-			if (_la==LBRACKET) {
-				{
+				do {
+					{
+					{
+					State = 633;
+					name();
+					}
+					}
+					State = 636;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
 				State = 639;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				if (_la==LBRACKET) {
+					{
+					State = 638;
+					pair();
+					}
+				}
+
+				}
+				break;
+			case LBRACKET:
+				{
+				State = 641;
 				pair();
 				}
+				break;
+			default:
+				throw new NoViableAltException(this);
 			}
-
-			State = 646;
+			State = 648;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 642;
+				State = 644;
 				Match(COMMA);
-				State = 643;
+				State = 645;
 				elementOption();
 				}
 				}
-				State = 648;
+				State = 650;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 649;
+			State = 651;
 			Match(Eof);
 			}
 		}
@@ -3924,7 +4085,7 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 651;
+			State = 653;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 61)) & ~0x3f) == 0 && ((1L << (_la - 61)) & 509L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -3962,49 +4123,49 @@ public partial class PanelParser : Parser {
 		ElementOptionContext _localctx = new ElementOptionContext(Context, State);
 		EnterRule(_localctx, 106, RULE_elementOption);
 		try {
-			State = 662;
+			State = 664;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__69:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 653;
+				State = 655;
 				Match(T__69);
 				}
 				break;
 			case T__70:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 654;
+				State = 656;
 				Match(T__70);
 				}
 				break;
 			case T__71:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 655;
+				State = 657;
 				Match(T__71);
 				}
 				break;
 			case T__72:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 656;
-				Match(T__72);
-				State = 657;
-				Match(T__15);
 				State = 658;
+				Match(T__72);
+				State = 659;
+				Match(T__15);
+				State = 660;
 				guard();
 				}
 				break;
 			case T__73:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 659;
-				Match(T__73);
-				State = 660;
-				Match(T__15);
 				State = 661;
+				Match(T__73);
+				State = 662;
+				Match(T__15);
+				State = 663;
 				guard();
 				}
 				break;
@@ -4053,35 +4214,35 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 664;
+			State = 666;
 			Match(T__74);
-			State = 668;
+			State = 670;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
 				{
 				{
-				State = 665;
+				State = 667;
 				name();
 				}
 				}
-				State = 670;
+				State = 672;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 671;
-			pair();
-			State = 672;
-			Match(T__24);
 			State = 673;
-			sum();
+			pair();
 			State = 674;
-			Match(COMMA);
+			Match(T__24);
 			State = 675;
-			Match(T__75);
+			sum();
 			State = 676;
-			name();
+			Match(COMMA);
 			State = 677;
+			Match(T__75);
+			State = 678;
+			name();
+			State = 679;
 			Match(Eof);
 			}
 		}
@@ -4133,41 +4294,41 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 679;
-			Match(T__76);
-			State = 680;
-			familyName();
 			State = 681;
+			Match(T__76);
+			State = 682;
+			familyName();
+			State = 683;
 			pair();
-			State = 684;
+			State = 686;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__17) {
 				{
-				State = 682;
+				State = 684;
 				Match(T__17);
-				State = 683;
+				State = 685;
 				_localctx.by = name();
 				}
 			}
 
-			State = 690;
+			State = 692;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 686;
+				State = 688;
 				Match(COMMA);
-				State = 687;
+				State = 689;
 				familyOption();
 				}
 				}
-				State = 692;
+				State = 694;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 693;
+			State = 695;
 			Match(Eof);
 			}
 		}
@@ -4204,17 +4365,17 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 696;
+			State = 698;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 695;
+				State = 697;
 				name();
 				}
 				}
-				State = 698;
+				State = 700;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
@@ -4247,31 +4408,31 @@ public partial class PanelParser : Parser {
 		FamilyOptionContext _localctx = new FamilyOptionContext(Context, State);
 		EnterRule(_localctx, 114, RULE_familyOption);
 		try {
-			State = 705;
+			State = 707;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__70:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 700;
+				State = 702;
 				Match(T__70);
 				}
 				break;
 			case T__71:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 701;
+				State = 703;
 				Match(T__71);
 				}
 				break;
 			case T__72:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 702;
-				Match(T__72);
-				State = 703;
-				Match(T__15);
 				State = 704;
+				Match(T__72);
+				State = 705;
+				Match(T__15);
+				State = 706;
 				guard();
 				}
 				break;
@@ -4328,47 +4489,47 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 707;
-			Match(T__77);
-			State = 708;
-			name();
 			State = 709;
-			Match(COLON);
+			Match(T__77);
 			State = 710;
 			name();
-			State = 715;
+			State = 711;
+			Match(COLON);
+			State = 712;
+			name();
+			State = 717;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==BAR) {
 				{
 				{
-				State = 711;
+				State = 713;
 				Match(BAR);
-				State = 712;
+				State = 714;
 				name();
 				}
 				}
-				State = 717;
+				State = 719;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 722;
+			State = 724;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 718;
+				State = 720;
 				Match(COMMA);
-				State = 719;
+				State = 721;
 				variableOption();
 				}
 				}
-				State = 724;
+				State = 726;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 725;
+			State = 727;
 			Match(Eof);
 			}
 		}
@@ -4402,7 +4563,7 @@ public partial class PanelParser : Parser {
 		VariableOptionContext _localctx = new VariableOptionContext(Context, State);
 		EnterRule(_localctx, 118, RULE_variableOption);
 		try {
-			State = 733;
+			State = 735;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__81:
@@ -4412,32 +4573,32 @@ public partial class PanelParser : Parser {
 			case T__85:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 727;
+				State = 729;
 				variableSort();
 				}
 				break;
 			case T__78:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 728;
+				State = 730;
 				Match(T__78);
-				State = 729;
+				State = 731;
 				name();
 				}
 				break;
 			case T__79:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 730;
+				State = 732;
 				Match(T__79);
-				State = 731;
+				State = 733;
 				name();
 				}
 				break;
 			case T__80:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 732;
+				State = 734;
 				Match(T__80);
 				}
 				break;
@@ -4472,7 +4633,7 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 735;
+			State = 737;
 			_la = TokenStream.LA(1);
 			if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 31L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -4533,63 +4694,63 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 737;
-			_localctx.origin = name();
-			State = 738;
-			Match(ARROW);
 			State = 739;
-			_localctx.target = name();
+			_localctx.origin = name();
 			State = 740;
-			Match(T__17);
+			Match(ARROW);
 			State = 741;
+			_localctx.target = name();
+			State = 742;
+			Match(T__17);
+			State = 743;
 			_localctx.mover = name();
-			State = 747;
+			State = 749;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,69,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,70,Context) ) {
 			case 1:
 				{
-				State = 743;
+				State = 745;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 742;
+					State = 744;
 					Match(COMMA);
 					}
 				}
 
-				State = 745;
+				State = 747;
 				Match(T__15);
-				State = 746;
+				State = 748;
 				_localctx.when = guard();
 				}
 				break;
 			}
-			State = 755;
+			State = 757;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__86 || _la==COMMA) {
 				{
-				State = 750;
+				State = 752;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 749;
+					State = 751;
 					Match(COMMA);
 					}
 				}
 
-				State = 752;
-				Match(T__86);
-				State = 753;
-				Match(T__15);
 				State = 754;
+				Match(T__86);
+				State = 755;
+				Match(T__15);
+				State = 756;
 				_localctx.may = guard();
 				}
 			}
 
-			State = 757;
+			State = 759;
 			Match(Eof);
 			}
 		}
@@ -4631,27 +4792,27 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 759;
-			Match(T__45);
-			State = 760;
-			name();
 			State = 761;
-			Match(T__41);
+			Match(T__45);
 			State = 762;
+			name();
+			State = 763;
+			Match(T__41);
+			State = 764;
 			phrase();
-			State = 765;
+			State = 767;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 763;
+				State = 765;
 				Match(COMMA);
-				State = 764;
+				State = 766;
 				makeBefore();
 				}
 			}
 
-			State = 767;
+			State = 769;
 			Match(Eof);
 			}
 		}
@@ -4681,11 +4842,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 769;
-			Match(T__87);
-			State = 770;
-			Match(T__88);
 			State = 771;
+			Match(T__87);
+			State = 772;
+			Match(T__88);
+			State = 773;
 			Match(T__89);
 			}
 		}
@@ -4727,31 +4888,31 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 773;
-			Match(T__28);
-			State = 774;
-			name();
 			State = 775;
-			Match(T__41);
+			Match(T__28);
 			State = 776;
-			Match(T__90);
-			State = 777;
 			name();
-			State = 781;
+			State = 777;
+			Match(T__41);
+			State = 778;
+			Match(T__90);
+			State = 779;
+			name();
+			State = 783;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 778;
-				Match(COMMA);
-				State = 779;
-				Match(T__15);
 				State = 780;
+				Match(COMMA);
+				State = 781;
+				Match(T__15);
+				State = 782;
 				guard();
 				}
 			}
 
-			State = 783;
+			State = 785;
 			Match(Eof);
 			}
 		}
@@ -4788,15 +4949,15 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 785;
-			Match(T__91);
-			State = 786;
-			label();
 			State = 787;
-			Match(T__15);
+			Match(T__91);
 			State = 788;
-			guard();
+			label();
 			State = 789;
+			Match(T__15);
+			State = 790;
+			guard();
+			State = 791;
 			Match(Eof);
 			}
 		}
@@ -4841,35 +5002,35 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 791;
-			Match(T__92);
 			State = 793;
+			Match(T__92);
+			State = 795;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
 				{
-				State = 792;
+				State = 794;
 				name();
 				}
 			}
 
-			State = 799;
+			State = 801;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 795;
+				State = 797;
 				Match(COMMA);
-				State = 796;
+				State = 798;
 				supplyOption();
 				}
 				}
-				State = 801;
+				State = 803;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 802;
+			State = 804;
 			Match(Eof);
 			}
 		}
@@ -4922,41 +5083,41 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 804;
+			State = 806;
 			Match(T__93);
-			State = 805;
-			_localctx.type = name();
 			State = 807;
+			_localctx.type = name();
+			State = 809;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,76,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,77,Context) ) {
 			case 1:
 				{
-				State = 806;
+				State = 808;
 				_localctx.own = name();
 				}
 				break;
 			}
-			State = 809;
+			State = 811;
 			Match(T__10);
-			State = 810;
+			State = 812;
 			list();
-			State = 815;
+			State = 817;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 811;
+				State = 813;
 				Match(COMMA);
-				State = 812;
+				State = 814;
 				converterOption();
 				}
 				}
-				State = 817;
+				State = 819;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 818;
+			State = 820;
 			Match(Eof);
 			}
 		}
@@ -4990,15 +5151,15 @@ public partial class PanelParser : Parser {
 		ConverterOptionContext _localctx = new ConverterOptionContext(Context, State);
 		EnterRule(_localctx, 136, RULE_converterOption);
 		try {
-			State = 823;
+			State = 825;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__15:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 820;
+				State = 822;
 				Match(T__15);
-				State = 821;
+				State = 823;
 				guard();
 				}
 				break;
@@ -5011,7 +5172,7 @@ public partial class PanelParser : Parser {
 			case T__101:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 822;
+				State = 824;
 				supplyOption();
 				}
 				break;
@@ -5056,36 +5217,36 @@ public partial class PanelParser : Parser {
 		EnterRule(_localctx, 138, RULE_supplyOption);
 		int _la;
 		try {
-			State = 843;
+			State = 845;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__94:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 825;
-				Match(T__94);
-				State = 826;
-				Match(T__15);
 				State = 827;
+				Match(T__94);
+				State = 828;
+				Match(T__15);
+				State = 829;
 				guard();
 				}
 				break;
 			case T__95:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 828;
-				Match(T__95);
 				State = 830;
+				Match(T__95);
+				State = 832;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 829;
+					State = 831;
 					name();
 					}
 					}
-					State = 832;
+					State = 834;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
@@ -5094,43 +5255,43 @@ public partial class PanelParser : Parser {
 			case T__96:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 834;
+				State = 836;
 				Match(T__96);
 				}
 				break;
 			case T__97:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 835;
+				State = 837;
 				Match(T__97);
-				State = 836;
+				State = 838;
 				Match(T__98);
 				}
 				break;
 			case T__99:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 837;
+				State = 839;
 				Match(T__99);
 				}
 				break;
 			case T__100:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 838;
-				Match(T__100);
-				State = 839;
-				Match(T__17);
 				State = 840;
+				Match(T__100);
+				State = 841;
+				Match(T__17);
+				State = 842;
 				name();
 				}
 				break;
 			case T__101:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 841;
+				State = 843;
 				Match(T__101);
-				State = 842;
+				State = 844;
 				sum();
 				}
 				break;
@@ -5189,47 +5350,47 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 845;
-			Match(T__62);
-			State = 846;
-			Match(LBRACKET);
 			State = 847;
-			terminal();
+			Match(T__62);
 			State = 848;
-			Match(RBRACKET);
+			Match(LBRACKET);
 			State = 849;
-			Match(T__24);
+			terminal();
 			State = 850;
+			Match(RBRACKET);
+			State = 851;
+			Match(T__24);
+			State = 852;
 			_localctx.volts = sum();
-			State = 853;
+			State = 855;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__102) {
 				{
-				State = 851;
+				State = 853;
 				Match(T__102);
-				State = 852;
+				State = 854;
 				_localctx.angle = sum();
 				}
 			}
 
-			State = 859;
+			State = 861;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 855;
+				State = 857;
 				Match(COMMA);
-				State = 856;
+				State = 858;
 				conductorOption();
 				}
 				}
-				State = 861;
+				State = 863;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 862;
+			State = 864;
 			Match(Eof);
 			}
 		}
@@ -5260,31 +5421,31 @@ public partial class PanelParser : Parser {
 		ConductorOptionContext _localctx = new ConductorOptionContext(Context, State);
 		EnterRule(_localctx, 142, RULE_conductorOption);
 		try {
-			State = 869;
+			State = 871;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__103:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 864;
+				State = 866;
 				Match(T__103);
 				}
 				break;
 			case T__104:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 865;
+				State = 867;
 				Match(T__104);
 				}
 				break;
 			case T__94:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 866;
-				Match(T__94);
-				State = 867;
-				Match(T__15);
 				State = 868;
+				Match(T__94);
+				State = 869;
+				Match(T__15);
+				State = 870;
 				guard();
 				}
 				break;
@@ -5322,11 +5483,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 871;
-			Match(T__105);
-			State = 872;
-			list();
 			State = 873;
+			Match(T__105);
+			State = 874;
+			list();
+			State = 875;
 			Match(Eof);
 			}
 		}
@@ -5365,37 +5526,37 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 875;
-			Match(T__106);
 			State = 877;
+			Match(T__106);
+			State = 879;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 876;
+				State = 878;
 				list();
 				}
 				}
-				State = 879;
+				State = 881;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==LBRACKET );
-			State = 884;
+			State = 886;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 881;
-				Match(COMMA);
-				State = 882;
-				Match(T__10);
 				State = 883;
+				Match(COMMA);
+				State = 884;
+				Match(T__10);
+				State = 885;
 				Match(T__57);
 				}
 			}
 
-			State = 886;
+			State = 888;
 			Match(Eof);
 			}
 		}
@@ -5443,31 +5604,31 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 888;
-			Match(T__107);
-			State = 889;
-			label();
 			State = 890;
-			Match(T__108);
+			Match(T__107);
 			State = 891;
+			label();
+			State = 892;
+			Match(T__108);
+			State = 893;
 			list();
-			State = 896;
+			State = 898;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 892;
+				State = 894;
 				Match(COMMA);
-				State = 893;
+				State = 895;
 				modeOption();
 				}
 				}
-				State = 898;
+				State = 900;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 899;
+			State = 901;
 			Match(Eof);
 			}
 		}
@@ -5508,25 +5669,25 @@ public partial class PanelParser : Parser {
 		EnterRule(_localctx, 150, RULE_modeOption);
 		int _la;
 		try {
-			State = 917;
+			State = 919;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__109:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 901;
-				Match(T__109);
 				State = 903;
+				Match(T__109);
+				State = 905;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 902;
+					State = 904;
 					pair();
 					}
 					}
-					State = 905;
+					State = 907;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==LBRACKET );
@@ -5535,19 +5696,19 @@ public partial class PanelParser : Parser {
 			case T__110:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 907;
-				Match(T__110);
 				State = 909;
+				Match(T__110);
+				State = 911;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 908;
+					State = 910;
 					pair();
 					}
 					}
-					State = 911;
+					State = 913;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==LBRACKET );
@@ -5556,18 +5717,18 @@ public partial class PanelParser : Parser {
 			case T__111:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 913;
+				State = 915;
 				Match(T__111);
-				State = 914;
+				State = 916;
 				name();
 				}
 				break;
 			case T__112:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 915;
+				State = 917;
 				Match(T__112);
-				State = 916;
+				State = 918;
 				sum();
 				}
 				break;
@@ -5608,27 +5769,27 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 919;
+			State = 921;
 			Match(T__113);
-			State = 923;
+			State = 925;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,90,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,91,Context) ) {
 			case 1:
 				{
-				State = 920;
+				State = 922;
 				Match(T__10);
-				State = 921;
+				State = 923;
 				phrase();
 				}
 				break;
 			case 2:
 				{
-				State = 922;
+				State = 924;
 				name();
 				}
 				break;
 			}
-			State = 925;
+			State = 927;
 			Match(Eof);
 			}
 		}
@@ -5676,33 +5837,33 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 927;
-			Match(T__114);
-			State = 928;
-			Match(T__17);
 			State = 929;
-			name();
+			Match(T__114);
 			State = 930;
-			Match(T__70);
+			Match(T__17);
 			State = 931;
+			name();
+			State = 932;
+			Match(T__70);
+			State = 933;
 			phrase();
-			State = 936;
+			State = 938;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 932;
+				State = 934;
 				Match(COMMA);
-				State = 933;
+				State = 935;
 				isolatesOption();
 				}
 				}
-				State = 938;
+				State = 940;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 939;
+			State = 941;
 			Match(Eof);
 			}
 		}
@@ -5731,29 +5892,29 @@ public partial class PanelParser : Parser {
 		IsolatesOptionContext _localctx = new IsolatesOptionContext(Context, State);
 		EnterRule(_localctx, 156, RULE_isolatesOption);
 		try {
-			State = 945;
+			State = 947;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__115:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 941;
+				State = 943;
 				Match(T__115);
 				}
 				break;
 			case T__116:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 942;
+				State = 944;
 				Match(T__116);
 				}
 				break;
 			case T__117:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 943;
+				State = 945;
 				Match(T__117);
-				State = 944;
+				State = 946;
 				Match(NUMBER);
 				}
 				break;
@@ -5800,21 +5961,21 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 947;
-			Match(T__118);
-			State = 948;
-			Match(T__119);
 			State = 949;
-			_localctx.against = phrase();
+			Match(T__118);
 			State = 950;
-			Match(T__70);
+			Match(T__119);
 			State = 951;
-			_localctx.through = phrase();
+			_localctx.against = phrase();
 			State = 952;
-			Match(T__17);
+			Match(T__70);
 			State = 953;
-			_localctx.by = name();
+			_localctx.through = phrase();
 			State = 954;
+			Match(T__17);
+			State = 955;
+			_localctx.by = name();
+			State = 956;
 			Match(Eof);
 			}
 		}
@@ -5864,39 +6025,39 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 956;
-			Match(T__120);
-			State = 957;
-			Match(T__22);
 			State = 958;
-			Match(T__121);
+			Match(T__120);
 			State = 959;
-			Match(T__70);
+			Match(T__22);
 			State = 960;
-			phrase();
+			Match(T__121);
 			State = 961;
-			Match(COMMA);
+			Match(T__70);
 			State = 962;
-			_localctx.variableName = name();
+			phrase();
 			State = 963;
-			Match(T__122);
+			Match(COMMA);
 			State = 964;
+			_localctx.variableName = name();
+			State = 965;
+			Match(T__122);
+			State = 966;
 			_localctx.value = name();
-			State = 968;
+			State = 970;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 965;
-				Match(COMMA);
-				State = 966;
-				Match(T__123);
 				State = 967;
+				Match(COMMA);
+				State = 968;
+				Match(T__123);
+				State = 969;
 				sum();
 				}
 			}
 
-			State = 970;
+			State = 972;
 			Match(Eof);
 			}
 		}
@@ -5938,17 +6099,17 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 972;
-			Match(T__124);
-			State = 973;
-			_localctx.sort = name();
 			State = 974;
-			constraintName();
+			Match(T__124);
 			State = 975;
-			Match(COLON);
+			_localctx.sort = name();
 			State = 976;
-			guard();
+			constraintName();
 			State = 977;
+			Match(COLON);
+			State = 978;
+			guard();
+			State = 979;
 			Match(Eof);
 			}
 		}
@@ -5985,17 +6146,17 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 982;
+			State = 984;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
 				{
 				{
-				State = 979;
+				State = 981;
 				name();
 				}
 				}
-				State = 984;
+				State = 986;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6034,15 +6195,15 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 985;
-			Match(T__125);
-			State = 986;
-			name();
 			State = 987;
-			Match(T__41);
+			Match(T__125);
 			State = 988;
-			phrase();
+			name();
 			State = 989;
+			Match(T__41);
+			State = 990;
+			phrase();
+			State = 991;
 			Match(Eof);
 			}
 		}
@@ -6079,26 +6240,26 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 991;
+			State = 993;
 			guardPart();
-			State = 1004;
+			State = 1006;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__12:
 				{
-				State = 994;
+				State = 996;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 992;
+					State = 994;
 					Match(T__12);
-					State = 993;
+					State = 995;
 					guardPart();
 					}
 					}
-					State = 996;
+					State = 998;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==T__12 );
@@ -6106,19 +6267,19 @@ public partial class PanelParser : Parser {
 				break;
 			case T__30:
 				{
-				State = 1000;
+				State = 1002;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 998;
+					State = 1000;
 					Match(T__30);
-					State = 999;
+					State = 1001;
 					guardPart();
 					}
 					}
-					State = 1002;
+					State = 1004;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				} while ( _la==T__30 );
@@ -6169,26 +6330,26 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1007;
+			State = 1009;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==T__31) {
 				{
-				State = 1006;
+				State = 1008;
 				Match(T__31);
 				}
 			}
 
-			State = 1014;
+			State = 1016;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case LPAREN:
 				{
-				State = 1009;
-				Match(LPAREN);
-				State = 1010;
-				guard();
 				State = 1011;
+				Match(LPAREN);
+				State = 1012;
+				guard();
+				State = 1013;
 				Match(RPAREN);
 				}
 				break;
@@ -6314,7 +6475,7 @@ public partial class PanelParser : Parser {
 			case NUMBER:
 			case WORD:
 				{
-				State = 1013;
+				State = 1015;
 				guardTerm();
 				}
 				break;
@@ -6417,33 +6578,33 @@ public partial class PanelParser : Parser {
 		int _la;
 		try {
 			int _alt;
-			State = 1068;
+			State = 1070;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,108,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,109,Context) ) {
 			case 1:
 				_localctx = new EnergisedContext(_localctx);
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1017;
+				State = 1019;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==T__126) {
 					{
-					State = 1016;
+					State = 1018;
 					Match(T__126);
 					}
 				}
 
-				State = 1019;
+				State = 1021;
 				Match(T__127);
-				State = 1020;
-				pair();
 				State = 1022;
+				pair();
+				State = 1024;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==T__24 || _la==T__141) {
 					{
-					State = 1021;
+					State = 1023;
 					band();
 					}
 				}
@@ -6454,22 +6615,22 @@ public partial class PanelParser : Parser {
 				_localctx = new PullContext(_localctx);
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1028;
+				State = 1030;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case T__128:
 					{
-					State = 1024;
+					State = 1026;
 					Match(T__128);
-					State = 1025;
+					State = 1027;
 					Match(T__129);
 					}
 					break;
 				case T__86:
 					{
-					State = 1026;
+					State = 1028;
 					Match(T__86);
-					State = 1027;
+					State = 1029;
 					_la = TokenStream.LA(1);
 					if ( !(_la==T__129 || _la==T__130) ) {
 					ErrorHandler.RecoverInline(this);
@@ -6483,11 +6644,11 @@ public partial class PanelParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1030;
-				pair();
-				State = 1031;
-				Match(T__24);
 				State = 1032;
+				pair();
+				State = 1033;
+				Match(T__24);
+				State = 1034;
 				sum();
 				}
 				break;
@@ -6495,12 +6656,12 @@ public partial class PanelParser : Parser {
 				_localctx = new FedContext(_localctx);
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1035;
+				State = 1037;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==T__66 || _la==T__126) {
 					{
-					State = 1034;
+					State = 1036;
 					_la = TokenStream.LA(1);
 					if ( !(_la==T__66 || _la==T__126) ) {
 					ErrorHandler.RecoverInline(this);
@@ -6512,16 +6673,16 @@ public partial class PanelParser : Parser {
 					}
 				}
 
-				State = 1037;
+				State = 1039;
 				Match(T__131);
-				State = 1038;
-				list();
 				State = 1040;
+				list();
+				State = 1042;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==T__132 || _la==T__133) {
 					{
-					State = 1039;
+					State = 1041;
 					_la = TokenStream.LA(1);
 					if ( !(_la==T__132 || _la==T__133) ) {
 					ErrorHandler.RecoverInline(this);
@@ -6539,9 +6700,9 @@ public partial class PanelParser : Parser {
 				_localctx = new SingleContext(_localctx);
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1042;
+				State = 1044;
 				Match(T__134);
-				State = 1043;
+				State = 1045;
 				list();
 				}
 				break;
@@ -6549,9 +6710,9 @@ public partial class PanelParser : Parser {
 				_localctx = new JoinedContext(_localctx);
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1044;
+				State = 1046;
 				Match(T__109);
-				State = 1045;
+				State = 1047;
 				pair();
 				}
 				break;
@@ -6559,17 +6720,17 @@ public partial class PanelParser : Parser {
 				_localctx = new AtMostOneContext(_localctx);
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1046;
-				Match(T__24);
-				State = 1047;
-				Match(T__135);
 				State = 1048;
-				Match(T__136);
+				Match(T__24);
 				State = 1049;
-				Match(T__41);
+				Match(T__135);
 				State = 1050;
-				name();
+				Match(T__136);
+				State = 1051;
+				Match(T__41);
 				State = 1052;
+				name();
+				State = 1054;
 				ErrorHandler.Sync(this);
 				_alt = 1;
 				do {
@@ -6577,7 +6738,7 @@ public partial class PanelParser : Parser {
 					case 1:
 						{
 						{
-						State = 1051;
+						State = 1053;
 						name();
 						}
 						}
@@ -6585,9 +6746,9 @@ public partial class PanelParser : Parser {
 					default:
 						throw new NoViableAltException(this);
 					}
-					State = 1054;
+					State = 1056;
 					ErrorHandler.Sync(this);
-					_alt = Interpreter.AdaptivePredict(TokenStream,105,Context);
+					_alt = Interpreter.AdaptivePredict(TokenStream,106,Context);
 				} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
 				}
 				break;
@@ -6595,7 +6756,7 @@ public partial class PanelParser : Parser {
 				_localctx = new QuantifiedContext(_localctx);
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1056;
+				State = 1058;
 				_la = TokenStream.LA(1);
 				if ( !(_la==T__137 || _la==T__138) ) {
 				ErrorHandler.RecoverInline(this);
@@ -6604,28 +6765,28 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1057;
+				State = 1059;
 				phrase();
-				State = 1062;
+				State = 1064;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case T__72:
 					{
-					State = 1058;
+					State = 1060;
 					Match(T__72);
 					}
 					break;
 				case T__139:
 					{
-					State = 1059;
+					State = 1061;
 					Match(T__139);
 					}
 					break;
 				case T__140:
 					{
-					State = 1060;
+					State = 1062;
 					Match(T__140);
-					State = 1061;
+					State = 1063;
 					label();
 					}
 					break;
@@ -6645,14 +6806,14 @@ public partial class PanelParser : Parser {
 				_localctx = new NamedContext(_localctx);
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1064;
-				phrase();
 				State = 1066;
+				phrase();
+				State = 1068;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==T__24 || _la==T__72 || ((((_la - 140)) & ~0x3f) == 0 && ((1L << (_la - 140)) & 19L) != 0)) {
 					{
-					State = 1065;
+					State = 1067;
 					guardSuffix();
 					}
 				}
@@ -6694,28 +6855,28 @@ public partial class PanelParser : Parser {
 		BandContext _localctx = new BandContext(Context, State);
 		EnterRule(_localctx, 174, RULE_band);
 		try {
-			State = 1077;
+			State = 1079;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__141:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1070;
-				Match(T__141);
-				State = 1071;
-				_localctx.low = sum();
 				State = 1072;
-				Match(T__12);
+				Match(T__141);
 				State = 1073;
+				_localctx.low = sum();
+				State = 1074;
+				Match(T__12);
+				State = 1075;
 				_localctx.high = sum();
 				}
 				break;
 			case T__24:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1075;
+				State = 1077;
 				Match(T__24);
-				State = 1076;
+				State = 1078;
 				_localctx.at = sum();
 				}
 				break;
@@ -6754,24 +6915,24 @@ public partial class PanelParser : Parser {
 		EnterRule(_localctx, 176, RULE_guardSuffix);
 		int _la;
 		try {
-			State = 1087;
+			State = 1089;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__140:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1079;
+				State = 1081;
 				Match(T__140);
-				State = 1080;
+				State = 1082;
 				label();
 				}
 				break;
 			case T__24:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1081;
+				State = 1083;
 				Match(T__24);
-				State = 1082;
+				State = 1084;
 				_la = TokenStream.LA(1);
 				if ( !(_la==T__135 || _la==T__142) ) {
 				ErrorHandler.RecoverInline(this);
@@ -6780,28 +6941,28 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1083;
+				State = 1085;
 				sum();
 				}
 				break;
 			case T__143:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1084;
+				State = 1086;
 				Match(T__143);
 				}
 				break;
 			case T__72:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1085;
+				State = 1087;
 				Match(T__72);
 				}
 				break;
 			case T__139:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1086;
+				State = 1088;
 				Match(T__139);
 				}
 				break;
@@ -6850,15 +7011,15 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1089;
+			State = 1091;
 			product();
-			State = 1094;
+			State = 1096;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==PLUS || _la==MINUS) {
 				{
 				{
-				State = 1090;
+				State = 1092;
 				_la = TokenStream.LA(1);
 				if ( !(_la==PLUS || _la==MINUS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -6867,11 +7028,11 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1091;
+				State = 1093;
 				product();
 				}
 				}
-				State = 1096;
+				State = 1098;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6918,15 +7079,15 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1097;
+			State = 1099;
 			factor();
-			State = 1102;
+			State = 1104;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==STAR || _la==SLASH) {
 				{
 				{
-				State = 1098;
+				State = 1100;
 				_la = TokenStream.LA(1);
 				if ( !(_la==STAR || _la==SLASH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -6935,11 +7096,11 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1099;
+				State = 1101;
 				factor();
 				}
 				}
-				State = 1104;
+				State = 1106;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6978,42 +7139,42 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1106;
+			State = 1108;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==MINUS) {
 				{
-				State = 1105;
+				State = 1107;
 				Match(MINUS);
 				}
 			}
 
-			State = 1115;
+			State = 1117;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,114,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,115,Context) ) {
 			case 1:
 				{
-				State = 1108;
+				State = 1110;
 				Match(T__144);
-				State = 1109;
+				State = 1111;
 				operand();
 				}
 				break;
 			case 2:
 				{
-				State = 1110;
-				Match(NUMBER);
-				State = 1111;
-				Match(PERCENT);
 				State = 1112;
-				Match(T__41);
+				Match(NUMBER);
 				State = 1113;
+				Match(PERCENT);
+				State = 1114;
+				Match(T__41);
+				State = 1115;
 				operand();
 				}
 				break;
 			case 3:
 				{
-				State = 1114;
+				State = 1116;
 				operand();
 				}
 				break;
@@ -7061,37 +7222,37 @@ public partial class PanelParser : Parser {
 		EnterRule(_localctx, 184, RULE_operand);
 		try {
 			int _alt;
-			State = 1137;
+			State = 1139;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case LPAREN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1117;
-				Match(LPAREN);
-				State = 1118;
-				sum();
 				State = 1119;
+				Match(LPAREN);
+				State = 1120;
+				sum();
+				State = 1121;
 				Match(RPAREN);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1121;
+				State = 1123;
 				Match(NUMBER);
-				State = 1128;
+				State = 1130;
 				ErrorHandler.Sync(this);
-				switch ( Interpreter.AdaptivePredict(TokenStream,116,Context) ) {
+				switch ( Interpreter.AdaptivePredict(TokenStream,117,Context) ) {
 				case 1:
 					{
-					State = 1122;
+					State = 1124;
 					Match(PERCENT);
 					}
 					break;
 				case 2:
 					{
-					State = 1124;
+					State = 1126;
 					ErrorHandler.Sync(this);
 					_alt = 1;
 					do {
@@ -7099,7 +7260,7 @@ public partial class PanelParser : Parser {
 						case 1:
 							{
 							{
-							State = 1123;
+							State = 1125;
 							plainWord();
 							}
 							}
@@ -7107,9 +7268,9 @@ public partial class PanelParser : Parser {
 						default:
 							throw new NoViableAltException(this);
 						}
-						State = 1126;
+						State = 1128;
 						ErrorHandler.Sync(this);
-						_alt = Interpreter.AdaptivePredict(TokenStream,115,Context);
+						_alt = Interpreter.AdaptivePredict(TokenStream,116,Context);
 					} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
 					}
 					break;
@@ -7235,23 +7396,23 @@ public partial class PanelParser : Parser {
 			case WORD:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1130;
+				State = 1132;
 				ratingWord();
-				State = 1134;
+				State = 1136;
 				ErrorHandler.Sync(this);
-				_alt = Interpreter.AdaptivePredict(TokenStream,117,Context);
+				_alt = Interpreter.AdaptivePredict(TokenStream,118,Context);
 				while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 					if ( _alt==1 ) {
 						{
 						{
-						State = 1131;
+						State = 1133;
 						plainWord();
 						}
 						} 
 					}
-					State = 1136;
+					State = 1138;
 					ErrorHandler.Sync(this);
-					_alt = Interpreter.AdaptivePredict(TokenStream,117,Context);
+					_alt = Interpreter.AdaptivePredict(TokenStream,118,Context);
 				}
 				}
 				break;
@@ -7294,15 +7455,15 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1139;
-			Match(LBRACKET);
-			State = 1140;
-			terminal();
 			State = 1141;
-			Match(MINUS);
+			Match(LBRACKET);
 			State = 1142;
 			terminal();
 			State = 1143;
+			Match(MINUS);
+			State = 1144;
+			terminal();
+			State = 1145;
 			Match(RBRACKET);
 			}
 		}
@@ -7345,27 +7506,27 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1145;
+			State = 1147;
 			Match(LBRACKET);
-			State = 1146;
+			State = 1148;
 			terminal();
-			State = 1151;
+			State = 1153;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1147;
+				State = 1149;
 				Match(COMMA);
-				State = 1148;
+				State = 1150;
 				terminal();
 				}
 				}
-				State = 1153;
+				State = 1155;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1154;
+			State = 1156;
 			Match(RBRACKET);
 			}
 		}
@@ -7400,44 +7561,44 @@ public partial class PanelParser : Parser {
 		EnterRule(_localctx, 190, RULE_terminal);
 		int _la;
 		try {
-			State = 1163;
+			State = 1165;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,121,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,122,Context) ) {
 			case 1:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1157;
+				State = 1159;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STAR) {
 					{
-					State = 1156;
+					State = 1158;
 					Match(STAR);
 					}
 				}
 
-				State = 1159;
+				State = 1161;
 				name();
 				}
 				break;
 			case 2:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1160;
+				State = 1162;
 				Match(STAR);
 				}
 				break;
 			case 3:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1161;
+				State = 1163;
 				Match(PLUS);
 				}
 				break;
 			case 4:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1162;
+				State = 1164;
 				Match(MINUS);
 				}
 				break;
@@ -7476,7 +7637,7 @@ public partial class PanelParser : Parser {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1166;
+			State = 1168;
 			ErrorHandler.Sync(this);
 			_alt = 1;
 			do {
@@ -7484,7 +7645,7 @@ public partial class PanelParser : Parser {
 				case 1:
 					{
 					{
-					State = 1165;
+					State = 1167;
 					plainWord();
 					}
 					}
@@ -7492,9 +7653,9 @@ public partial class PanelParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1168;
+				State = 1170;
 				ErrorHandler.Sync(this);
-				_alt = Interpreter.AdaptivePredict(TokenStream,122,Context);
+				_alt = Interpreter.AdaptivePredict(TokenStream,123,Context);
 			} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
 			}
 		}
@@ -7534,23 +7695,23 @@ public partial class PanelParser : Parser {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1170;
+			State = 1172;
 			name();
-			State = 1174;
+			State = 1176;
 			ErrorHandler.Sync(this);
-			_alt = Interpreter.AdaptivePredict(TokenStream,123,Context);
+			_alt = Interpreter.AdaptivePredict(TokenStream,124,Context);
 			while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 				if ( _alt==1 ) {
 					{
 					{
-					State = 1171;
+					State = 1173;
 					plainWord();
 					}
 					} 
 				}
-				State = 1176;
+				State = 1178;
 				ErrorHandler.Sync(this);
-				_alt = Interpreter.AdaptivePredict(TokenStream,123,Context);
+				_alt = Interpreter.AdaptivePredict(TokenStream,124,Context);
 			}
 			}
 		}
@@ -7589,20 +7750,20 @@ public partial class PanelParser : Parser {
 		NameContext _localctx = new NameContext(Context, State);
 		EnterRule(_localctx, 196, RULE_name);
 		try {
-			State = 1182;
+			State = 1184;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1177;
+				State = 1179;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1178;
+				State = 1180;
 				Match(NUMBER);
 				}
 				break;
@@ -7724,7 +7885,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1179;
+				State = 1181;
 				ordinary();
 				}
 				break;
@@ -7755,7 +7916,7 @@ public partial class PanelParser : Parser {
 			case T__144:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1180;
+				State = 1182;
 				connecting();
 				}
 				break;
@@ -7764,7 +7925,7 @@ public partial class PanelParser : Parser {
 			case T__31:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1181;
+				State = 1183;
 				logical();
 				}
 				break;
@@ -7801,20 +7962,20 @@ public partial class PanelParser : Parser {
 		PlainWordContext _localctx = new PlainWordContext(Context, State);
 		EnterRule(_localctx, 198, RULE_plainWord);
 		try {
-			State = 1187;
+			State = 1189;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1184;
+				State = 1186;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1185;
+				State = 1187;
 				Match(NUMBER);
 				}
 				break;
@@ -7936,7 +8097,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1186;
+				State = 1188;
 				ordinary();
 				}
 				break;
@@ -7972,13 +8133,13 @@ public partial class PanelParser : Parser {
 		RatingWordContext _localctx = new RatingWordContext(Context, State);
 		EnterRule(_localctx, 200, RULE_ratingWord);
 		try {
-			State = 1191;
+			State = 1193;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1189;
+				State = 1191;
 				Match(WORD);
 				}
 				break;
@@ -8100,7 +8261,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1190;
+				State = 1192;
 				ordinary();
 				}
 				break;
@@ -8140,20 +8301,20 @@ public partial class PanelParser : Parser {
 		RefWordContext _localctx = new RefWordContext(Context, State);
 		EnterRule(_localctx, 202, RULE_refWord);
 		try {
-			State = 1199;
+			State = 1201;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1193;
+				State = 1195;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1194;
+				State = 1196;
 				Match(NUMBER);
 				}
 				break;
@@ -8275,7 +8436,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1195;
+				State = 1197;
 				ordinary();
 				}
 				break;
@@ -8306,21 +8467,21 @@ public partial class PanelParser : Parser {
 			case T__144:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1196;
+				State = 1198;
 				connecting();
 				}
 				break;
 			case T__30:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1197;
+				State = 1199;
 				Match(T__30);
 				}
 				break;
 			case T__31:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1198;
+				State = 1200;
 				Match(T__31);
 				}
 				break;
@@ -8360,20 +8521,20 @@ public partial class PanelParser : Parser {
 		SubjectWordContext _localctx = new SubjectWordContext(Context, State);
 		EnterRule(_localctx, 204, RULE_subjectWord);
 		try {
-			State = 1205;
+			State = 1207;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1201;
+				State = 1203;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1202;
+				State = 1204;
 				Match(NUMBER);
 				}
 				break;
@@ -8495,7 +8656,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1203;
+				State = 1205;
 				ordinary();
 				}
 				break;
@@ -8526,7 +8687,7 @@ public partial class PanelParser : Parser {
 			case T__144:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1204;
+				State = 1206;
 				connecting();
 				}
 				break;
@@ -8563,20 +8724,20 @@ public partial class PanelParser : Parser {
 		StateWordContext _localctx = new StateWordContext(Context, State);
 		EnterRule(_localctx, 206, RULE_stateWord);
 		try {
-			State = 1231;
+			State = 1233;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1207;
+				State = 1209;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1208;
+				State = 1210;
 				Match(NUMBER);
 				}
 				break;
@@ -8698,154 +8859,154 @@ public partial class PanelParser : Parser {
 			case T__142:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1209;
+				State = 1211;
 				ordinary();
 				}
 				break;
 			case T__140:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1210;
+				State = 1212;
 				Match(T__140);
 				}
 				break;
 			case T__24:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1211;
+				State = 1213;
 				Match(T__24);
 				}
 				break;
 			case T__17:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1212;
+				State = 1214;
 				Match(T__17);
 				}
 				break;
 			case T__41:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1213;
+				State = 1215;
 				Match(T__41);
 				}
 				break;
 			case T__39:
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1214;
+				State = 1216;
 				Match(T__39);
 				}
 				break;
 			case T__42:
 				EnterOuterAlt(_localctx, 9);
 				{
-				State = 1215;
+				State = 1217;
 				Match(T__42);
 				}
 				break;
 			case T__40:
 				EnterOuterAlt(_localctx, 10);
 				{
-				State = 1216;
+				State = 1218;
 				Match(T__40);
 				}
 				break;
 			case T__70:
 				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1217;
+				State = 1219;
 				Match(T__70);
 				}
 				break;
 			case T__141:
 				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1218;
+				State = 1220;
 				Match(T__141);
 				}
 				break;
 			case T__10:
 				EnterOuterAlt(_localctx, 13);
 				{
-				State = 1219;
+				State = 1221;
 				Match(T__10);
 				}
 				break;
 			case T__20:
 				EnterOuterAlt(_localctx, 14);
 				{
-				State = 1220;
+				State = 1222;
 				Match(T__20);
 				}
 				break;
 			case T__22:
 				EnterOuterAlt(_localctx, 15);
 				{
-				State = 1221;
+				State = 1223;
 				Match(T__22);
 				}
 				break;
 			case T__72:
 				EnterOuterAlt(_localctx, 16);
 				{
-				State = 1222;
+				State = 1224;
 				Match(T__72);
 				}
 				break;
 			case T__139:
 				EnterOuterAlt(_localctx, 17);
 				{
-				State = 1223;
+				State = 1225;
 				Match(T__139);
 				}
 				break;
 			case T__108:
 				EnterOuterAlt(_localctx, 18);
 				{
-				State = 1224;
+				State = 1226;
 				Match(T__108);
 				}
 				break;
 			case T__143:
 				EnterOuterAlt(_localctx, 19);
 				{
-				State = 1225;
+				State = 1227;
 				Match(T__143);
 				}
 				break;
 			case T__19:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 1226;
+				State = 1228;
 				Match(T__19);
 				}
 				break;
 			case T__102:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 1227;
+				State = 1229;
 				Match(T__102);
 				}
 				break;
 			case T__122:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 1228;
+				State = 1230;
 				Match(T__122);
 				}
 				break;
 			case T__137:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 1229;
+				State = 1231;
 				Match(T__137);
 				}
 				break;
 			case T__138:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 1230;
+				State = 1232;
 				Match(T__138);
 				}
 				break;
@@ -8880,7 +9041,7 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1233;
+			State = 1235;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 6442459136L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8918,7 +9079,7 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1235;
+			State = 1237;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 16492854052872L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4503878800244741L) != 0) || ((((_la - 138)) & ~0x3f) == 0 && ((1L << (_la - 138)) & 223L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8956,7 +9117,7 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1237;
+			State = 1239;
 			_la = TokenStream.LA(1);
 			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -16499296512522L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -576496486431326849L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 33791L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
@@ -8979,7 +9140,7 @@ public partial class PanelParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,169,1240,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,169,1242,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9028,398 +9189,399 @@ public partial class PanelParser : Parser {
 		1,47,1,47,1,47,1,47,4,47,601,8,47,11,47,12,47,602,1,47,3,47,606,8,47,1,
 		47,1,47,1,48,1,48,1,48,1,48,1,49,1,49,4,49,616,8,49,11,49,12,49,617,1,
 		49,3,49,621,8,49,1,49,1,49,1,50,1,50,1,50,1,50,3,50,629,8,50,1,50,1,50,
-		1,51,1,51,5,51,635,8,51,10,51,12,51,638,9,51,1,51,3,51,641,8,51,1,51,1,
-		51,5,51,645,8,51,10,51,12,51,648,9,51,1,51,1,51,1,52,1,52,1,53,1,53,1,
-		53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,663,8,53,1,54,1,54,5,54,667,8,54,
-		10,54,12,54,670,9,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,55,1,55,
-		1,55,1,55,1,55,3,55,685,8,55,1,55,1,55,5,55,689,8,55,10,55,12,55,692,9,
-		55,1,55,1,55,1,56,4,56,697,8,56,11,56,12,56,698,1,57,1,57,1,57,1,57,1,
-		57,3,57,706,8,57,1,58,1,58,1,58,1,58,1,58,1,58,5,58,714,8,58,10,58,12,
-		58,717,9,58,1,58,1,58,5,58,721,8,58,10,58,12,58,724,9,58,1,58,1,58,1,59,
-		1,59,1,59,1,59,1,59,1,59,3,59,734,8,59,1,60,1,60,1,61,1,61,1,61,1,61,1,
-		61,1,61,3,61,744,8,61,1,61,1,61,3,61,748,8,61,1,61,3,61,751,8,61,1,61,
-		1,61,1,61,3,61,756,8,61,1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,3,62,766,
-		8,62,1,62,1,62,1,63,1,63,1,63,1,63,1,64,1,64,1,64,1,64,1,64,1,64,1,64,
-		1,64,3,64,782,8,64,1,64,1,64,1,65,1,65,1,65,1,65,1,65,1,65,1,66,1,66,3,
-		66,794,8,66,1,66,1,66,5,66,798,8,66,10,66,12,66,801,9,66,1,66,1,66,1,67,
-		1,67,1,67,3,67,808,8,67,1,67,1,67,1,67,1,67,5,67,814,8,67,10,67,12,67,
-		817,9,67,1,67,1,67,1,68,1,68,1,68,3,68,824,8,68,1,69,1,69,1,69,1,69,1,
-		69,4,69,831,8,69,11,69,12,69,832,1,69,1,69,1,69,1,69,1,69,1,69,1,69,1,
-		69,1,69,3,69,844,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,854,
-		8,70,1,70,1,70,5,70,858,8,70,10,70,12,70,861,9,70,1,70,1,70,1,71,1,71,
-		1,71,1,71,1,71,3,71,870,8,71,1,72,1,72,1,72,1,72,1,73,1,73,4,73,878,8,
-		73,11,73,12,73,879,1,73,1,73,1,73,3,73,885,8,73,1,73,1,73,1,74,1,74,1,
-		74,1,74,1,74,1,74,5,74,895,8,74,10,74,12,74,898,9,74,1,74,1,74,1,75,1,
-		75,4,75,904,8,75,11,75,12,75,905,1,75,1,75,4,75,910,8,75,11,75,12,75,911,
-		1,75,1,75,1,75,1,75,3,75,918,8,75,1,76,1,76,1,76,1,76,3,76,924,8,76,1,
-		76,1,76,1,77,1,77,1,77,1,77,1,77,1,77,1,77,5,77,935,8,77,10,77,12,77,938,
-		9,77,1,77,1,77,1,78,1,78,1,78,1,78,3,78,946,8,78,1,79,1,79,1,79,1,79,1,
-		79,1,79,1,79,1,79,1,79,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,
-		80,1,80,1,80,3,80,969,8,80,1,80,1,80,1,81,1,81,1,81,1,81,1,81,1,81,1,81,
-		1,82,5,82,981,8,82,10,82,12,82,984,9,82,1,83,1,83,1,83,1,83,1,83,1,83,
-		1,84,1,84,1,84,4,84,995,8,84,11,84,12,84,996,1,84,1,84,4,84,1001,8,84,
-		11,84,12,84,1002,3,84,1005,8,84,1,85,3,85,1008,8,85,1,85,1,85,1,85,1,85,
-		1,85,3,85,1015,8,85,1,86,3,86,1018,8,86,1,86,1,86,1,86,3,86,1023,8,86,
-		1,86,1,86,1,86,1,86,3,86,1029,8,86,1,86,1,86,1,86,1,86,1,86,3,86,1036,
-		8,86,1,86,1,86,1,86,3,86,1041,8,86,1,86,1,86,1,86,1,86,1,86,1,86,1,86,
-		1,86,1,86,1,86,4,86,1053,8,86,11,86,12,86,1054,1,86,1,86,1,86,1,86,1,86,
-		1,86,3,86,1063,8,86,1,86,1,86,3,86,1067,8,86,3,86,1069,8,86,1,87,1,87,
-		1,87,1,87,1,87,1,87,1,87,3,87,1078,8,87,1,88,1,88,1,88,1,88,1,88,1,88,
-		1,88,1,88,3,88,1088,8,88,1,89,1,89,1,89,5,89,1093,8,89,10,89,12,89,1096,
-		9,89,1,90,1,90,1,90,5,90,1101,8,90,10,90,12,90,1104,9,90,1,91,3,91,1107,
-		8,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1116,8,91,1,92,1,92,1,92,
-		1,92,1,92,1,92,1,92,4,92,1125,8,92,11,92,12,92,1126,3,92,1129,8,92,1,92,
-		1,92,5,92,1133,8,92,10,92,12,92,1136,9,92,3,92,1138,8,92,1,93,1,93,1,93,
-		1,93,1,93,1,93,1,94,1,94,1,94,1,94,5,94,1150,8,94,10,94,12,94,1153,9,94,
-		1,94,1,94,1,95,3,95,1158,8,95,1,95,1,95,1,95,1,95,3,95,1164,8,95,1,96,
-		4,96,1167,8,96,11,96,12,96,1168,1,97,1,97,5,97,1173,8,97,10,97,12,97,1176,
-		9,97,1,98,1,98,1,98,1,98,1,98,3,98,1183,8,98,1,99,1,99,1,99,3,99,1188,
-		8,99,1,100,1,100,3,100,1192,8,100,1,101,1,101,1,101,1,101,1,101,1,101,
-		3,101,1200,8,101,1,102,1,102,1,102,1,102,3,102,1206,8,102,1,103,1,103,
+		1,51,1,51,4,51,635,8,51,11,51,12,51,636,1,51,3,51,640,8,51,1,51,3,51,643,
+		8,51,1,51,1,51,5,51,647,8,51,10,51,12,51,650,9,51,1,51,1,51,1,52,1,52,
+		1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,665,8,53,1,54,1,54,5,
+		54,669,8,54,10,54,12,54,672,9,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,
+		54,1,55,1,55,1,55,1,55,1,55,3,55,687,8,55,1,55,1,55,5,55,691,8,55,10,55,
+		12,55,694,9,55,1,55,1,55,1,56,4,56,699,8,56,11,56,12,56,700,1,57,1,57,
+		1,57,1,57,1,57,3,57,708,8,57,1,58,1,58,1,58,1,58,1,58,1,58,5,58,716,8,
+		58,10,58,12,58,719,9,58,1,58,1,58,5,58,723,8,58,10,58,12,58,726,9,58,1,
+		58,1,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,736,8,59,1,60,1,60,1,61,1,61,
+		1,61,1,61,1,61,1,61,3,61,746,8,61,1,61,1,61,3,61,750,8,61,1,61,3,61,753,
+		8,61,1,61,1,61,1,61,3,61,758,8,61,1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,
+		62,3,62,768,8,62,1,62,1,62,1,63,1,63,1,63,1,63,1,64,1,64,1,64,1,64,1,64,
+		1,64,1,64,1,64,3,64,784,8,64,1,64,1,64,1,65,1,65,1,65,1,65,1,65,1,65,1,
+		66,1,66,3,66,796,8,66,1,66,1,66,5,66,800,8,66,10,66,12,66,803,9,66,1,66,
+		1,66,1,67,1,67,1,67,3,67,810,8,67,1,67,1,67,1,67,1,67,5,67,816,8,67,10,
+		67,12,67,819,9,67,1,67,1,67,1,68,1,68,1,68,3,68,826,8,68,1,69,1,69,1,69,
+		1,69,1,69,4,69,833,8,69,11,69,12,69,834,1,69,1,69,1,69,1,69,1,69,1,69,
+		1,69,1,69,1,69,3,69,846,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,
+		70,856,8,70,1,70,1,70,5,70,860,8,70,10,70,12,70,863,9,70,1,70,1,70,1,71,
+		1,71,1,71,1,71,1,71,3,71,872,8,71,1,72,1,72,1,72,1,72,1,73,1,73,4,73,880,
+		8,73,11,73,12,73,881,1,73,1,73,1,73,3,73,887,8,73,1,73,1,73,1,74,1,74,
+		1,74,1,74,1,74,1,74,5,74,897,8,74,10,74,12,74,900,9,74,1,74,1,74,1,75,
+		1,75,4,75,906,8,75,11,75,12,75,907,1,75,1,75,4,75,912,8,75,11,75,12,75,
+		913,1,75,1,75,1,75,1,75,3,75,920,8,75,1,76,1,76,1,76,1,76,3,76,926,8,76,
+		1,76,1,76,1,77,1,77,1,77,1,77,1,77,1,77,1,77,5,77,937,8,77,10,77,12,77,
+		940,9,77,1,77,1,77,1,78,1,78,1,78,1,78,3,78,948,8,78,1,79,1,79,1,79,1,
+		79,1,79,1,79,1,79,1,79,1,79,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,
+		80,1,80,1,80,1,80,3,80,971,8,80,1,80,1,80,1,81,1,81,1,81,1,81,1,81,1,81,
+		1,81,1,82,5,82,983,8,82,10,82,12,82,986,9,82,1,83,1,83,1,83,1,83,1,83,
+		1,83,1,84,1,84,1,84,4,84,997,8,84,11,84,12,84,998,1,84,1,84,4,84,1003,
+		8,84,11,84,12,84,1004,3,84,1007,8,84,1,85,3,85,1010,8,85,1,85,1,85,1,85,
+		1,85,1,85,3,85,1017,8,85,1,86,3,86,1020,8,86,1,86,1,86,1,86,3,86,1025,
+		8,86,1,86,1,86,1,86,1,86,3,86,1031,8,86,1,86,1,86,1,86,1,86,1,86,3,86,
+		1038,8,86,1,86,1,86,1,86,3,86,1043,8,86,1,86,1,86,1,86,1,86,1,86,1,86,
+		1,86,1,86,1,86,1,86,4,86,1055,8,86,11,86,12,86,1056,1,86,1,86,1,86,1,86,
+		1,86,1,86,3,86,1065,8,86,1,86,1,86,3,86,1069,8,86,3,86,1071,8,86,1,87,
+		1,87,1,87,1,87,1,87,1,87,1,87,3,87,1080,8,87,1,88,1,88,1,88,1,88,1,88,
+		1,88,1,88,1,88,3,88,1090,8,88,1,89,1,89,1,89,5,89,1095,8,89,10,89,12,89,
+		1098,9,89,1,90,1,90,1,90,5,90,1103,8,90,10,90,12,90,1106,9,90,1,91,3,91,
+		1109,8,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1118,8,91,1,92,1,92,
+		1,92,1,92,1,92,1,92,1,92,4,92,1127,8,92,11,92,12,92,1128,3,92,1131,8,92,
+		1,92,1,92,5,92,1135,8,92,10,92,12,92,1138,9,92,3,92,1140,8,92,1,93,1,93,
+		1,93,1,93,1,93,1,93,1,94,1,94,1,94,1,94,5,94,1152,8,94,10,94,12,94,1155,
+		9,94,1,94,1,94,1,95,3,95,1160,8,95,1,95,1,95,1,95,1,95,3,95,1166,8,95,
+		1,96,4,96,1169,8,96,11,96,12,96,1170,1,97,1,97,5,97,1175,8,97,10,97,12,
+		97,1178,9,97,1,98,1,98,1,98,1,98,1,98,3,98,1185,8,98,1,99,1,99,1,99,3,
+		99,1190,8,99,1,100,1,100,3,100,1194,8,100,1,101,1,101,1,101,1,101,1,101,
+		1,101,3,101,1202,8,101,1,102,1,102,1,102,1,102,3,102,1208,8,102,1,103,
 		1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,
-		1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,3,103,1232,
-		8,103,1,104,1,104,1,105,1,105,1,106,1,106,1,106,0,0,107,0,2,4,6,8,10,12,
-		14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,
-		62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,
-		108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,
-		144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,
-		180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,212,0,
-		16,2,0,13,13,148,148,1,0,29,30,1,0,44,47,1,0,60,61,2,0,61,61,63,69,1,0,
-		82,86,1,0,130,131,2,0,67,67,127,127,1,0,133,134,1,0,138,139,2,0,136,136,
-		143,143,1,0,151,152,1,0,153,154,2,0,13,13,31,32,16,0,3,3,11,11,16,16,18,
-		18,20,21,23,23,25,25,27,27,40,43,71,71,73,73,103,103,109,109,123,123,138,
-		142,144,145,19,0,1,2,4,8,10,10,12,12,14,15,17,17,19,19,22,22,24,24,26,
-		26,28,30,33,39,44,70,72,72,74,102,104,108,110,122,124,137,143,143,1333,
-		0,214,1,0,0,0,2,218,1,0,0,0,4,226,1,0,0,0,6,230,1,0,0,0,8,238,1,0,0,0,
-		10,252,1,0,0,0,12,254,1,0,0,0,14,263,1,0,0,0,16,276,1,0,0,0,18,278,1,0,
-		0,0,20,289,1,0,0,0,22,297,1,0,0,0,24,309,1,0,0,0,26,311,1,0,0,0,28,324,
-		1,0,0,0,30,332,1,0,0,0,32,336,1,0,0,0,34,342,1,0,0,0,36,350,1,0,0,0,38,
-		366,1,0,0,0,40,378,1,0,0,0,42,396,1,0,0,0,44,418,1,0,0,0,46,426,1,0,0,
-		0,48,429,1,0,0,0,50,432,1,0,0,0,52,437,1,0,0,0,54,447,1,0,0,0,56,463,1,
-		0,0,0,58,472,1,0,0,0,60,488,1,0,0,0,62,496,1,0,0,0,64,500,1,0,0,0,66,504,
-		1,0,0,0,68,512,1,0,0,0,70,516,1,0,0,0,72,519,1,0,0,0,74,548,1,0,0,0,76,
-		550,1,0,0,0,78,552,1,0,0,0,80,558,1,0,0,0,82,563,1,0,0,0,84,573,1,0,0,
-		0,86,575,1,0,0,0,88,583,1,0,0,0,90,589,1,0,0,0,92,593,1,0,0,0,94,596,1,
-		0,0,0,96,609,1,0,0,0,98,613,1,0,0,0,100,624,1,0,0,0,102,632,1,0,0,0,104,
-		651,1,0,0,0,106,662,1,0,0,0,108,664,1,0,0,0,110,679,1,0,0,0,112,696,1,
-		0,0,0,114,705,1,0,0,0,116,707,1,0,0,0,118,733,1,0,0,0,120,735,1,0,0,0,
-		122,737,1,0,0,0,124,759,1,0,0,0,126,769,1,0,0,0,128,773,1,0,0,0,130,785,
-		1,0,0,0,132,791,1,0,0,0,134,804,1,0,0,0,136,823,1,0,0,0,138,843,1,0,0,
-		0,140,845,1,0,0,0,142,869,1,0,0,0,144,871,1,0,0,0,146,875,1,0,0,0,148,
-		888,1,0,0,0,150,917,1,0,0,0,152,919,1,0,0,0,154,927,1,0,0,0,156,945,1,
-		0,0,0,158,947,1,0,0,0,160,956,1,0,0,0,162,972,1,0,0,0,164,982,1,0,0,0,
-		166,985,1,0,0,0,168,991,1,0,0,0,170,1007,1,0,0,0,172,1068,1,0,0,0,174,
-		1077,1,0,0,0,176,1087,1,0,0,0,178,1089,1,0,0,0,180,1097,1,0,0,0,182,1106,
-		1,0,0,0,184,1137,1,0,0,0,186,1139,1,0,0,0,188,1145,1,0,0,0,190,1163,1,
-		0,0,0,192,1166,1,0,0,0,194,1170,1,0,0,0,196,1182,1,0,0,0,198,1187,1,0,
-		0,0,200,1191,1,0,0,0,202,1199,1,0,0,0,204,1205,1,0,0,0,206,1231,1,0,0,
-		0,208,1233,1,0,0,0,210,1235,1,0,0,0,212,1237,1,0,0,0,214,215,5,1,0,0,215,
-		216,5,163,0,0,216,217,5,0,0,1,217,1,1,0,0,0,218,219,5,2,0,0,219,222,3,
-		194,97,0,220,221,5,3,0,0,221,223,3,196,98,0,222,220,1,0,0,0,222,223,1,
-		0,0,0,223,224,1,0,0,0,224,225,5,0,0,1,225,3,1,0,0,0,226,227,5,4,0,0,227,
-		228,3,196,98,0,228,229,5,0,0,1,229,5,1,0,0,0,230,232,5,5,0,0,231,233,3,
-		10,5,0,232,231,1,0,0,0,233,234,1,0,0,0,234,232,1,0,0,0,234,235,1,0,0,0,
-		235,236,1,0,0,0,236,237,5,0,0,1,237,7,1,0,0,0,238,242,3,196,98,0,239,241,
-		3,10,5,0,240,239,1,0,0,0,241,244,1,0,0,0,242,240,1,0,0,0,242,243,1,0,0,
-		0,243,245,1,0,0,0,244,242,1,0,0,0,245,246,5,0,0,1,246,9,1,0,0,0,247,253,
-		3,196,98,0,248,253,5,163,0,0,249,253,5,148,0,0,250,253,5,147,0,0,251,253,
-		5,155,0,0,252,247,1,0,0,0,252,248,1,0,0,0,252,249,1,0,0,0,252,250,1,0,
-		0,0,252,251,1,0,0,0,253,11,1,0,0,0,254,257,3,16,8,0,255,256,5,146,0,0,
-		256,258,3,16,8,0,257,255,1,0,0,0,258,259,1,0,0,0,259,257,1,0,0,0,259,260,
-		1,0,0,0,260,261,1,0,0,0,261,262,5,0,0,1,262,13,1,0,0,0,263,264,5,6,0,0,
-		264,265,3,196,98,0,265,268,3,16,8,0,266,267,5,146,0,0,267,269,3,16,8,0,
-		268,266,1,0,0,0,269,270,1,0,0,0,270,268,1,0,0,0,270,271,1,0,0,0,271,272,
-		1,0,0,0,272,273,5,0,0,1,273,15,1,0,0,0,274,277,3,22,11,0,275,277,3,18,
-		9,0,276,274,1,0,0,0,276,275,1,0,0,0,277,17,1,0,0,0,278,279,5,156,0,0,279,
-		284,3,20,10,0,280,281,5,147,0,0,281,283,3,20,10,0,282,280,1,0,0,0,283,
-		286,1,0,0,0,284,282,1,0,0,0,284,285,1,0,0,0,285,287,1,0,0,0,286,284,1,
-		0,0,0,287,288,5,157,0,0,288,19,1,0,0,0,289,294,3,16,8,0,290,291,5,146,
-		0,0,291,293,3,16,8,0,292,290,1,0,0,0,293,296,1,0,0,0,294,292,1,0,0,0,294,
-		295,1,0,0,0,295,21,1,0,0,0,296,294,1,0,0,0,297,301,3,196,98,0,298,300,
-		3,202,101,0,299,298,1,0,0,0,300,303,1,0,0,0,301,299,1,0,0,0,301,302,1,
-		0,0,0,302,305,1,0,0,0,303,301,1,0,0,0,304,306,3,24,12,0,305,304,1,0,0,
-		0,305,306,1,0,0,0,306,23,1,0,0,0,307,310,5,160,0,0,308,310,3,188,94,0,
-		309,307,1,0,0,0,309,308,1,0,0,0,310,25,1,0,0,0,311,312,5,7,0,0,312,313,
-		3,196,98,0,313,314,5,149,0,0,314,319,3,22,11,0,315,316,5,148,0,0,316,318,
-		3,22,11,0,317,315,1,0,0,0,318,321,1,0,0,0,319,317,1,0,0,0,319,320,1,0,
-		0,0,320,322,1,0,0,0,321,319,1,0,0,0,322,323,5,0,0,1,323,27,1,0,0,0,324,
-		325,5,8,0,0,325,328,3,34,17,0,326,327,5,9,0,0,327,329,5,163,0,0,328,326,
-		1,0,0,0,328,329,1,0,0,0,329,330,1,0,0,0,330,331,5,0,0,1,331,29,1,0,0,0,
-		332,333,5,10,0,0,333,334,3,34,17,0,334,335,5,0,0,1,335,31,1,0,0,0,336,
-		337,5,11,0,0,337,338,5,12,0,0,338,339,5,2,0,0,339,340,3,34,17,0,340,341,
-		5,0,0,1,341,33,1,0,0,0,342,347,3,22,11,0,343,344,7,0,0,0,344,346,3,22,
-		11,0,345,343,1,0,0,0,346,349,1,0,0,0,347,345,1,0,0,0,347,348,1,0,0,0,348,
-		35,1,0,0,0,349,347,1,0,0,0,350,351,5,14,0,0,351,356,3,54,27,0,352,354,
-		5,148,0,0,353,352,1,0,0,0,353,354,1,0,0,0,354,355,1,0,0,0,355,357,3,46,
-		23,0,356,353,1,0,0,0,356,357,1,0,0,0,357,362,1,0,0,0,358,360,5,148,0,0,
-		359,358,1,0,0,0,359,360,1,0,0,0,360,361,1,0,0,0,361,363,3,50,25,0,362,
-		359,1,0,0,0,362,363,1,0,0,0,363,364,1,0,0,0,364,365,5,0,0,1,365,37,1,0,
-		0,0,366,367,5,15,0,0,367,368,3,52,26,0,368,369,5,16,0,0,369,374,3,54,27,
-		0,370,372,5,148,0,0,371,370,1,0,0,0,371,372,1,0,0,0,372,373,1,0,0,0,373,
-		375,3,50,25,0,374,371,1,0,0,0,374,375,1,0,0,0,375,376,1,0,0,0,376,377,
-		5,0,0,1,377,39,1,0,0,0,378,379,5,17,0,0,379,380,3,52,26,0,380,381,5,18,
-		0,0,381,386,3,52,26,0,382,384,5,148,0,0,383,382,1,0,0,0,383,384,1,0,0,
-		0,384,385,1,0,0,0,385,387,3,48,24,0,386,383,1,0,0,0,386,387,1,0,0,0,387,
-		392,1,0,0,0,388,390,5,148,0,0,389,388,1,0,0,0,389,390,1,0,0,0,390,391,
-		1,0,0,0,391,393,3,50,25,0,392,389,1,0,0,0,392,393,1,0,0,0,393,394,1,0,
-		0,0,394,395,5,0,0,1,395,41,1,0,0,0,396,397,5,19,0,0,397,398,3,52,26,0,
-		398,408,5,20,0,0,399,400,5,21,0,0,400,405,3,52,26,0,401,402,7,0,0,0,402,
-		404,3,52,26,0,403,401,1,0,0,0,404,407,1,0,0,0,405,403,1,0,0,0,405,406,
-		1,0,0,0,406,409,1,0,0,0,407,405,1,0,0,0,408,399,1,0,0,0,408,409,1,0,0,
-		0,409,414,1,0,0,0,410,412,5,148,0,0,411,410,1,0,0,0,411,412,1,0,0,0,412,
-		413,1,0,0,0,413,415,3,50,25,0,414,411,1,0,0,0,414,415,1,0,0,0,415,416,
-		1,0,0,0,416,417,5,0,0,1,417,43,1,0,0,0,418,419,5,22,0,0,419,420,3,196,
-		98,0,420,421,5,23,0,0,421,422,3,34,17,0,422,423,5,9,0,0,423,424,5,163,
-		0,0,424,425,5,0,0,1,425,45,1,0,0,0,426,427,5,16,0,0,427,428,5,24,0,0,428,
-		47,1,0,0,0,429,430,5,25,0,0,430,431,5,26,0,0,431,49,1,0,0,0,432,433,5,
-		27,0,0,433,434,5,28,0,0,434,435,5,161,0,0,435,436,7,1,0,0,436,51,1,0,0,
-		0,437,441,3,196,98,0,438,440,3,198,99,0,439,438,1,0,0,0,440,443,1,0,0,
-		0,441,439,1,0,0,0,441,442,1,0,0,0,442,445,1,0,0,0,443,441,1,0,0,0,444,
-		446,3,24,12,0,445,444,1,0,0,0,445,446,1,0,0,0,446,53,1,0,0,0,447,460,3,
-		56,28,0,448,449,5,13,0,0,449,451,3,56,28,0,450,448,1,0,0,0,451,452,1,0,
-		0,0,452,450,1,0,0,0,452,453,1,0,0,0,453,461,1,0,0,0,454,455,5,31,0,0,455,
-		457,3,56,28,0,456,454,1,0,0,0,457,458,1,0,0,0,458,456,1,0,0,0,458,459,
-		1,0,0,0,459,461,1,0,0,0,460,450,1,0,0,0,460,456,1,0,0,0,460,461,1,0,0,
-		0,461,55,1,0,0,0,462,464,5,32,0,0,463,462,1,0,0,0,463,464,1,0,0,0,464,
-		470,1,0,0,0,465,466,5,156,0,0,466,467,3,54,27,0,467,468,5,157,0,0,468,
-		471,1,0,0,0,469,471,3,58,29,0,470,465,1,0,0,0,470,469,1,0,0,0,471,57,1,
-		0,0,0,472,476,3,204,102,0,473,475,3,206,103,0,474,473,1,0,0,0,475,478,
-		1,0,0,0,476,474,1,0,0,0,476,477,1,0,0,0,477,486,1,0,0,0,478,476,1,0,0,
-		0,479,483,3,24,12,0,480,482,3,206,103,0,481,480,1,0,0,0,482,485,1,0,0,
-		0,483,481,1,0,0,0,483,484,1,0,0,0,484,487,1,0,0,0,485,483,1,0,0,0,486,
-		479,1,0,0,0,486,487,1,0,0,0,487,59,1,0,0,0,488,490,5,33,0,0,489,491,3,
-		196,98,0,490,489,1,0,0,0,491,492,1,0,0,0,492,490,1,0,0,0,492,493,1,0,0,
-		0,493,494,1,0,0,0,494,495,5,0,0,1,495,61,1,0,0,0,496,497,5,34,0,0,497,
-		498,5,163,0,0,498,499,5,0,0,1,499,63,1,0,0,0,500,501,5,35,0,0,501,502,
-		3,196,98,0,502,503,5,0,0,1,503,65,1,0,0,0,504,506,5,36,0,0,505,507,3,196,
-		98,0,506,505,1,0,0,0,507,508,1,0,0,0,508,506,1,0,0,0,508,509,1,0,0,0,509,
-		510,1,0,0,0,510,511,5,0,0,1,511,67,1,0,0,0,512,513,5,37,0,0,513,514,3,
-		192,96,0,514,515,5,0,0,1,515,69,1,0,0,0,516,517,5,38,0,0,517,518,5,0,0,
-		1,518,71,1,0,0,0,519,520,5,39,0,0,520,521,3,192,96,0,521,526,3,74,37,0,
-		522,523,5,148,0,0,523,525,3,80,40,0,524,522,1,0,0,0,525,528,1,0,0,0,526,
-		524,1,0,0,0,526,527,1,0,0,0,527,529,1,0,0,0,528,526,1,0,0,0,529,530,5,
-		0,0,1,530,73,1,0,0,0,531,532,5,40,0,0,532,535,3,84,42,0,533,534,5,41,0,
-		0,534,536,3,84,42,0,535,533,1,0,0,0,535,536,1,0,0,0,536,549,1,0,0,0,537,
-		538,5,42,0,0,538,543,3,78,39,0,539,540,5,147,0,0,540,542,3,78,39,0,541,
-		539,1,0,0,0,542,545,1,0,0,0,543,541,1,0,0,0,543,544,1,0,0,0,544,549,1,
-		0,0,0,545,543,1,0,0,0,546,547,5,43,0,0,547,549,3,76,38,0,548,531,1,0,0,
-		0,548,537,1,0,0,0,548,546,1,0,0,0,549,75,1,0,0,0,550,551,7,2,0,0,551,77,
-		1,0,0,0,552,553,3,194,97,0,553,79,1,0,0,0,554,559,5,48,0,0,555,559,5,49,
-		0,0,556,557,5,50,0,0,557,559,3,82,41,0,558,554,1,0,0,0,558,555,1,0,0,0,
-		558,556,1,0,0,0,559,81,1,0,0,0,560,564,3,196,98,0,561,564,5,163,0,0,562,
-		564,5,155,0,0,563,560,1,0,0,0,563,561,1,0,0,0,563,562,1,0,0,0,564,565,
-		1,0,0,0,565,563,1,0,0,0,565,566,1,0,0,0,566,83,1,0,0,0,567,569,3,198,99,
-		0,568,567,1,0,0,0,569,570,1,0,0,0,570,568,1,0,0,0,570,571,1,0,0,0,571,
-		574,1,0,0,0,572,574,5,155,0,0,573,568,1,0,0,0,573,572,1,0,0,0,574,85,1,
-		0,0,0,575,577,5,51,0,0,576,578,3,196,98,0,577,576,1,0,0,0,578,579,1,0,
-		0,0,579,577,1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,0,0,1,582,
-		87,1,0,0,0,583,584,5,52,0,0,584,585,3,192,96,0,585,586,5,150,0,0,586,587,
-		3,178,89,0,587,588,5,0,0,1,588,89,1,0,0,0,589,590,5,53,0,0,590,591,3,168,
-		84,0,591,592,5,0,0,1,592,91,1,0,0,0,593,594,5,54,0,0,594,595,5,0,0,1,595,
-		93,1,0,0,0,596,597,5,55,0,0,597,598,5,56,0,0,598,600,5,57,0,0,599,601,
-		3,186,93,0,600,599,1,0,0,0,601,602,1,0,0,0,602,600,1,0,0,0,602,603,1,0,
-		0,0,603,605,1,0,0,0,604,606,3,96,48,0,605,604,1,0,0,0,605,606,1,0,0,0,
-		606,607,1,0,0,0,607,608,5,0,0,1,608,95,1,0,0,0,609,610,5,148,0,0,610,611,
-		5,58,0,0,611,612,3,178,89,0,612,97,1,0,0,0,613,615,5,59,0,0,614,616,3,
-		188,94,0,615,614,1,0,0,0,616,617,1,0,0,0,617,615,1,0,0,0,617,618,1,0,0,
-		0,618,620,1,0,0,0,619,621,3,96,48,0,620,619,1,0,0,0,620,621,1,0,0,0,621,
-		622,1,0,0,0,622,623,5,0,0,1,623,99,1,0,0,0,624,625,7,3,0,0,625,626,5,62,
-		0,0,626,628,3,188,94,0,627,629,3,96,48,0,628,627,1,0,0,0,628,629,1,0,0,
-		0,629,630,1,0,0,0,630,631,5,0,0,1,631,101,1,0,0,0,632,636,3,104,52,0,633,
-		635,3,196,98,0,634,633,1,0,0,0,635,638,1,0,0,0,636,634,1,0,0,0,636,637,
-		1,0,0,0,637,640,1,0,0,0,638,636,1,0,0,0,639,641,3,186,93,0,640,639,1,0,
-		0,0,640,641,1,0,0,0,641,646,1,0,0,0,642,643,5,148,0,0,643,645,3,106,53,
-		0,644,642,1,0,0,0,645,648,1,0,0,0,646,644,1,0,0,0,646,647,1,0,0,0,647,
-		649,1,0,0,0,648,646,1,0,0,0,649,650,5,0,0,1,650,103,1,0,0,0,651,652,7,
-		4,0,0,652,105,1,0,0,0,653,663,5,70,0,0,654,663,5,71,0,0,655,663,5,72,0,
-		0,656,657,5,73,0,0,657,658,5,16,0,0,658,663,3,168,84,0,659,660,5,74,0,
-		0,660,661,5,16,0,0,661,663,3,168,84,0,662,653,1,0,0,0,662,654,1,0,0,0,
-		662,655,1,0,0,0,662,656,1,0,0,0,662,659,1,0,0,0,663,107,1,0,0,0,664,668,
-		5,75,0,0,665,667,3,196,98,0,666,665,1,0,0,0,667,670,1,0,0,0,668,666,1,
-		0,0,0,668,669,1,0,0,0,669,671,1,0,0,0,670,668,1,0,0,0,671,672,3,186,93,
-		0,672,673,5,25,0,0,673,674,3,178,89,0,674,675,5,148,0,0,675,676,5,76,0,
-		0,676,677,3,196,98,0,677,678,5,0,0,1,678,109,1,0,0,0,679,680,5,77,0,0,
-		680,681,3,112,56,0,681,684,3,186,93,0,682,683,5,18,0,0,683,685,3,196,98,
-		0,684,682,1,0,0,0,684,685,1,0,0,0,685,690,1,0,0,0,686,687,5,148,0,0,687,
-		689,3,114,57,0,688,686,1,0,0,0,689,692,1,0,0,0,690,688,1,0,0,0,690,691,
-		1,0,0,0,691,693,1,0,0,0,692,690,1,0,0,0,693,694,5,0,0,1,694,111,1,0,0,
-		0,695,697,3,196,98,0,696,695,1,0,0,0,697,698,1,0,0,0,698,696,1,0,0,0,698,
-		699,1,0,0,0,699,113,1,0,0,0,700,706,5,71,0,0,701,706,5,72,0,0,702,703,
-		5,73,0,0,703,704,5,16,0,0,704,706,3,168,84,0,705,700,1,0,0,0,705,701,1,
-		0,0,0,705,702,1,0,0,0,706,115,1,0,0,0,707,708,5,78,0,0,708,709,3,196,98,
-		0,709,710,5,149,0,0,710,715,3,196,98,0,711,712,5,147,0,0,712,714,3,196,
-		98,0,713,711,1,0,0,0,714,717,1,0,0,0,715,713,1,0,0,0,715,716,1,0,0,0,716,
-		722,1,0,0,0,717,715,1,0,0,0,718,719,5,148,0,0,719,721,3,118,59,0,720,718,
-		1,0,0,0,721,724,1,0,0,0,722,720,1,0,0,0,722,723,1,0,0,0,723,725,1,0,0,
-		0,724,722,1,0,0,0,725,726,5,0,0,1,726,117,1,0,0,0,727,734,3,120,60,0,728,
-		729,5,79,0,0,729,734,3,196,98,0,730,731,5,80,0,0,731,734,3,196,98,0,732,
-		734,5,81,0,0,733,727,1,0,0,0,733,728,1,0,0,0,733,730,1,0,0,0,733,732,1,
-		0,0,0,734,119,1,0,0,0,735,736,7,5,0,0,736,121,1,0,0,0,737,738,3,196,98,
-		0,738,739,5,146,0,0,739,740,3,196,98,0,740,741,5,18,0,0,741,747,3,196,
-		98,0,742,744,5,148,0,0,743,742,1,0,0,0,743,744,1,0,0,0,744,745,1,0,0,0,
-		745,746,5,16,0,0,746,748,3,168,84,0,747,743,1,0,0,0,747,748,1,0,0,0,748,
-		755,1,0,0,0,749,751,5,148,0,0,750,749,1,0,0,0,750,751,1,0,0,0,751,752,
-		1,0,0,0,752,753,5,87,0,0,753,754,5,16,0,0,754,756,3,168,84,0,755,750,1,
-		0,0,0,755,756,1,0,0,0,756,757,1,0,0,0,757,758,5,0,0,1,758,123,1,0,0,0,
-		759,760,5,46,0,0,760,761,3,196,98,0,761,762,5,42,0,0,762,765,3,192,96,
-		0,763,764,5,148,0,0,764,766,3,126,63,0,765,763,1,0,0,0,765,766,1,0,0,0,
-		766,767,1,0,0,0,767,768,5,0,0,1,768,125,1,0,0,0,769,770,5,88,0,0,770,771,
-		5,89,0,0,771,772,5,90,0,0,772,127,1,0,0,0,773,774,5,29,0,0,774,775,3,196,
-		98,0,775,776,5,42,0,0,776,777,5,91,0,0,777,781,3,196,98,0,778,779,5,148,
-		0,0,779,780,5,16,0,0,780,782,3,168,84,0,781,778,1,0,0,0,781,782,1,0,0,
-		0,782,783,1,0,0,0,783,784,5,0,0,1,784,129,1,0,0,0,785,786,5,92,0,0,786,
-		787,3,194,97,0,787,788,5,16,0,0,788,789,3,168,84,0,789,790,5,0,0,1,790,
-		131,1,0,0,0,791,793,5,93,0,0,792,794,3,196,98,0,793,792,1,0,0,0,793,794,
-		1,0,0,0,794,799,1,0,0,0,795,796,5,148,0,0,796,798,3,138,69,0,797,795,1,
-		0,0,0,798,801,1,0,0,0,799,797,1,0,0,0,799,800,1,0,0,0,800,802,1,0,0,0,
-		801,799,1,0,0,0,802,803,5,0,0,1,803,133,1,0,0,0,804,805,5,94,0,0,805,807,
-		3,196,98,0,806,808,3,196,98,0,807,806,1,0,0,0,807,808,1,0,0,0,808,809,
-		1,0,0,0,809,810,5,11,0,0,810,815,3,188,94,0,811,812,5,148,0,0,812,814,
-		3,136,68,0,813,811,1,0,0,0,814,817,1,0,0,0,815,813,1,0,0,0,815,816,1,0,
-		0,0,816,818,1,0,0,0,817,815,1,0,0,0,818,819,5,0,0,1,819,135,1,0,0,0,820,
-		821,5,16,0,0,821,824,3,168,84,0,822,824,3,138,69,0,823,820,1,0,0,0,823,
-		822,1,0,0,0,824,137,1,0,0,0,825,826,5,95,0,0,826,827,5,16,0,0,827,844,
-		3,168,84,0,828,830,5,96,0,0,829,831,3,196,98,0,830,829,1,0,0,0,831,832,
-		1,0,0,0,832,830,1,0,0,0,832,833,1,0,0,0,833,844,1,0,0,0,834,844,5,97,0,
-		0,835,836,5,98,0,0,836,844,5,99,0,0,837,844,5,100,0,0,838,839,5,101,0,
-		0,839,840,5,18,0,0,840,844,3,196,98,0,841,842,5,102,0,0,842,844,3,178,
-		89,0,843,825,1,0,0,0,843,828,1,0,0,0,843,834,1,0,0,0,843,835,1,0,0,0,843,
-		837,1,0,0,0,843,838,1,0,0,0,843,841,1,0,0,0,844,139,1,0,0,0,845,846,5,
-		63,0,0,846,847,5,158,0,0,847,848,3,190,95,0,848,849,5,159,0,0,849,850,
-		5,25,0,0,850,853,3,178,89,0,851,852,5,103,0,0,852,854,3,178,89,0,853,851,
-		1,0,0,0,853,854,1,0,0,0,854,859,1,0,0,0,855,856,5,148,0,0,856,858,3,142,
-		71,0,857,855,1,0,0,0,858,861,1,0,0,0,859,857,1,0,0,0,859,860,1,0,0,0,860,
-		862,1,0,0,0,861,859,1,0,0,0,862,863,5,0,0,1,863,141,1,0,0,0,864,870,5,
-		104,0,0,865,870,5,105,0,0,866,867,5,95,0,0,867,868,5,16,0,0,868,870,3,
-		168,84,0,869,864,1,0,0,0,869,865,1,0,0,0,869,866,1,0,0,0,870,143,1,0,0,
-		0,871,872,5,106,0,0,872,873,3,188,94,0,873,874,5,0,0,1,874,145,1,0,0,0,
-		875,877,5,107,0,0,876,878,3,188,94,0,877,876,1,0,0,0,878,879,1,0,0,0,879,
-		877,1,0,0,0,879,880,1,0,0,0,880,884,1,0,0,0,881,882,5,148,0,0,882,883,
-		5,11,0,0,883,885,5,58,0,0,884,881,1,0,0,0,884,885,1,0,0,0,885,886,1,0,
-		0,0,886,887,5,0,0,1,887,147,1,0,0,0,888,889,5,108,0,0,889,890,3,194,97,
-		0,890,891,5,109,0,0,891,896,3,188,94,0,892,893,5,148,0,0,893,895,3,150,
-		75,0,894,892,1,0,0,0,895,898,1,0,0,0,896,894,1,0,0,0,896,897,1,0,0,0,897,
-		899,1,0,0,0,898,896,1,0,0,0,899,900,5,0,0,1,900,149,1,0,0,0,901,903,5,
-		110,0,0,902,904,3,186,93,0,903,902,1,0,0,0,904,905,1,0,0,0,905,903,1,0,
-		0,0,905,906,1,0,0,0,906,918,1,0,0,0,907,909,5,111,0,0,908,910,3,186,93,
-		0,909,908,1,0,0,0,910,911,1,0,0,0,911,909,1,0,0,0,911,912,1,0,0,0,912,
-		918,1,0,0,0,913,914,5,112,0,0,914,918,3,196,98,0,915,916,5,113,0,0,916,
-		918,3,178,89,0,917,901,1,0,0,0,917,907,1,0,0,0,917,913,1,0,0,0,917,915,
-		1,0,0,0,918,151,1,0,0,0,919,923,5,114,0,0,920,921,5,11,0,0,921,924,3,192,
-		96,0,922,924,3,196,98,0,923,920,1,0,0,0,923,922,1,0,0,0,924,925,1,0,0,
-		0,925,926,5,0,0,1,926,153,1,0,0,0,927,928,5,115,0,0,928,929,5,18,0,0,929,
-		930,3,196,98,0,930,931,5,71,0,0,931,936,3,192,96,0,932,933,5,148,0,0,933,
-		935,3,156,78,0,934,932,1,0,0,0,935,938,1,0,0,0,936,934,1,0,0,0,936,937,
-		1,0,0,0,937,939,1,0,0,0,938,936,1,0,0,0,939,940,5,0,0,1,940,155,1,0,0,
-		0,941,946,5,116,0,0,942,946,5,117,0,0,943,944,5,118,0,0,944,946,5,161,
-		0,0,945,941,1,0,0,0,945,942,1,0,0,0,945,943,1,0,0,0,946,157,1,0,0,0,947,
-		948,5,119,0,0,948,949,5,120,0,0,949,950,3,192,96,0,950,951,5,71,0,0,951,
-		952,3,192,96,0,952,953,5,18,0,0,953,954,3,196,98,0,954,955,5,0,0,1,955,
-		159,1,0,0,0,956,957,5,121,0,0,957,958,5,23,0,0,958,959,5,122,0,0,959,960,
-		5,71,0,0,960,961,3,192,96,0,961,962,5,148,0,0,962,963,3,196,98,0,963,964,
-		5,123,0,0,964,968,3,196,98,0,965,966,5,148,0,0,966,967,5,124,0,0,967,969,
-		3,178,89,0,968,965,1,0,0,0,968,969,1,0,0,0,969,970,1,0,0,0,970,971,5,0,
-		0,1,971,161,1,0,0,0,972,973,5,125,0,0,973,974,3,196,98,0,974,975,3,164,
-		82,0,975,976,5,149,0,0,976,977,3,168,84,0,977,978,5,0,0,1,978,163,1,0,
-		0,0,979,981,3,196,98,0,980,979,1,0,0,0,981,984,1,0,0,0,982,980,1,0,0,0,
-		982,983,1,0,0,0,983,165,1,0,0,0,984,982,1,0,0,0,985,986,5,126,0,0,986,
-		987,3,196,98,0,987,988,5,42,0,0,988,989,3,192,96,0,989,990,5,0,0,1,990,
-		167,1,0,0,0,991,1004,3,170,85,0,992,993,5,13,0,0,993,995,3,170,85,0,994,
-		992,1,0,0,0,995,996,1,0,0,0,996,994,1,0,0,0,996,997,1,0,0,0,997,1005,1,
-		0,0,0,998,999,5,31,0,0,999,1001,3,170,85,0,1000,998,1,0,0,0,1001,1002,
-		1,0,0,0,1002,1000,1,0,0,0,1002,1003,1,0,0,0,1003,1005,1,0,0,0,1004,994,
-		1,0,0,0,1004,1000,1,0,0,0,1004,1005,1,0,0,0,1005,169,1,0,0,0,1006,1008,
-		5,32,0,0,1007,1006,1,0,0,0,1007,1008,1,0,0,0,1008,1014,1,0,0,0,1009,1010,
-		5,156,0,0,1010,1011,3,168,84,0,1011,1012,5,157,0,0,1012,1015,1,0,0,0,1013,
-		1015,3,172,86,0,1014,1009,1,0,0,0,1014,1013,1,0,0,0,1015,171,1,0,0,0,1016,
-		1018,5,127,0,0,1017,1016,1,0,0,0,1017,1018,1,0,0,0,1018,1019,1,0,0,0,1019,
-		1020,5,128,0,0,1020,1022,3,186,93,0,1021,1023,3,174,87,0,1022,1021,1,0,
-		0,0,1022,1023,1,0,0,0,1023,1069,1,0,0,0,1024,1025,5,129,0,0,1025,1029,
-		5,130,0,0,1026,1027,5,87,0,0,1027,1029,7,6,0,0,1028,1024,1,0,0,0,1028,
-		1026,1,0,0,0,1029,1030,1,0,0,0,1030,1031,3,186,93,0,1031,1032,5,25,0,0,
-		1032,1033,3,178,89,0,1033,1069,1,0,0,0,1034,1036,7,7,0,0,1035,1034,1,0,
-		0,0,1035,1036,1,0,0,0,1036,1037,1,0,0,0,1037,1038,5,132,0,0,1038,1040,
-		3,188,94,0,1039,1041,7,8,0,0,1040,1039,1,0,0,0,1040,1041,1,0,0,0,1041,
-		1069,1,0,0,0,1042,1043,5,135,0,0,1043,1069,3,188,94,0,1044,1045,5,110,
-		0,0,1045,1069,3,186,93,0,1046,1047,5,25,0,0,1047,1048,5,136,0,0,1048,1049,
-		5,137,0,0,1049,1050,5,42,0,0,1050,1052,3,196,98,0,1051,1053,3,196,98,0,
-		1052,1051,1,0,0,0,1053,1054,1,0,0,0,1054,1052,1,0,0,0,1054,1055,1,0,0,
-		0,1055,1069,1,0,0,0,1056,1057,7,9,0,0,1057,1062,3,192,96,0,1058,1063,5,
-		73,0,0,1059,1063,5,140,0,0,1060,1061,5,141,0,0,1061,1063,3,194,97,0,1062,
-		1058,1,0,0,0,1062,1059,1,0,0,0,1062,1060,1,0,0,0,1062,1063,1,0,0,0,1063,
-		1069,1,0,0,0,1064,1066,3,192,96,0,1065,1067,3,176,88,0,1066,1065,1,0,0,
-		0,1066,1067,1,0,0,0,1067,1069,1,0,0,0,1068,1017,1,0,0,0,1068,1028,1,0,
-		0,0,1068,1035,1,0,0,0,1068,1042,1,0,0,0,1068,1044,1,0,0,0,1068,1046,1,
-		0,0,0,1068,1056,1,0,0,0,1068,1064,1,0,0,0,1069,173,1,0,0,0,1070,1071,5,
-		142,0,0,1071,1072,3,178,89,0,1072,1073,5,13,0,0,1073,1074,3,178,89,0,1074,
-		1078,1,0,0,0,1075,1076,5,25,0,0,1076,1078,3,178,89,0,1077,1070,1,0,0,0,
-		1077,1075,1,0,0,0,1078,175,1,0,0,0,1079,1080,5,141,0,0,1080,1088,3,194,
-		97,0,1081,1082,5,25,0,0,1082,1083,7,10,0,0,1083,1088,3,178,89,0,1084,1088,
-		5,144,0,0,1085,1088,5,73,0,0,1086,1088,5,140,0,0,1087,1079,1,0,0,0,1087,
-		1081,1,0,0,0,1087,1084,1,0,0,0,1087,1085,1,0,0,0,1087,1086,1,0,0,0,1088,
-		177,1,0,0,0,1089,1094,3,180,90,0,1090,1091,7,11,0,0,1091,1093,3,180,90,
-		0,1092,1090,1,0,0,0,1093,1096,1,0,0,0,1094,1092,1,0,0,0,1094,1095,1,0,
-		0,0,1095,179,1,0,0,0,1096,1094,1,0,0,0,1097,1102,3,182,91,0,1098,1099,
-		7,12,0,0,1099,1101,3,182,91,0,1100,1098,1,0,0,0,1101,1104,1,0,0,0,1102,
-		1100,1,0,0,0,1102,1103,1,0,0,0,1103,181,1,0,0,0,1104,1102,1,0,0,0,1105,
-		1107,5,152,0,0,1106,1105,1,0,0,0,1106,1107,1,0,0,0,1107,1115,1,0,0,0,1108,
-		1109,5,145,0,0,1109,1116,3,184,92,0,1110,1111,5,161,0,0,1111,1112,5,155,
-		0,0,1112,1113,5,42,0,0,1113,1116,3,184,92,0,1114,1116,3,184,92,0,1115,
-		1108,1,0,0,0,1115,1110,1,0,0,0,1115,1114,1,0,0,0,1116,183,1,0,0,0,1117,
-		1118,5,156,0,0,1118,1119,3,178,89,0,1119,1120,5,157,0,0,1120,1138,1,0,
-		0,0,1121,1128,5,161,0,0,1122,1129,5,155,0,0,1123,1125,3,198,99,0,1124,
-		1123,1,0,0,0,1125,1126,1,0,0,0,1126,1124,1,0,0,0,1126,1127,1,0,0,0,1127,
-		1129,1,0,0,0,1128,1122,1,0,0,0,1128,1124,1,0,0,0,1128,1129,1,0,0,0,1129,
-		1138,1,0,0,0,1130,1134,3,200,100,0,1131,1133,3,198,99,0,1132,1131,1,0,
-		0,0,1133,1136,1,0,0,0,1134,1132,1,0,0,0,1134,1135,1,0,0,0,1135,1138,1,
-		0,0,0,1136,1134,1,0,0,0,1137,1117,1,0,0,0,1137,1121,1,0,0,0,1137,1130,
-		1,0,0,0,1138,185,1,0,0,0,1139,1140,5,158,0,0,1140,1141,3,190,95,0,1141,
-		1142,5,152,0,0,1142,1143,3,190,95,0,1143,1144,5,159,0,0,1144,187,1,0,0,
-		0,1145,1146,5,158,0,0,1146,1151,3,190,95,0,1147,1148,5,148,0,0,1148,1150,
-		3,190,95,0,1149,1147,1,0,0,0,1150,1153,1,0,0,0,1151,1149,1,0,0,0,1151,
-		1152,1,0,0,0,1152,1154,1,0,0,0,1153,1151,1,0,0,0,1154,1155,5,159,0,0,1155,
-		189,1,0,0,0,1156,1158,5,153,0,0,1157,1156,1,0,0,0,1157,1158,1,0,0,0,1158,
-		1159,1,0,0,0,1159,1164,3,196,98,0,1160,1164,5,153,0,0,1161,1164,5,151,
-		0,0,1162,1164,5,152,0,0,1163,1157,1,0,0,0,1163,1160,1,0,0,0,1163,1161,
-		1,0,0,0,1163,1162,1,0,0,0,1164,191,1,0,0,0,1165,1167,3,198,99,0,1166,1165,
-		1,0,0,0,1167,1168,1,0,0,0,1168,1166,1,0,0,0,1168,1169,1,0,0,0,1169,193,
-		1,0,0,0,1170,1174,3,196,98,0,1171,1173,3,198,99,0,1172,1171,1,0,0,0,1173,
-		1176,1,0,0,0,1174,1172,1,0,0,0,1174,1175,1,0,0,0,1175,195,1,0,0,0,1176,
-		1174,1,0,0,0,1177,1183,5,162,0,0,1178,1183,5,161,0,0,1179,1183,3,212,106,
-		0,1180,1183,3,210,105,0,1181,1183,3,208,104,0,1182,1177,1,0,0,0,1182,1178,
-		1,0,0,0,1182,1179,1,0,0,0,1182,1180,1,0,0,0,1182,1181,1,0,0,0,1183,197,
-		1,0,0,0,1184,1188,5,162,0,0,1185,1188,5,161,0,0,1186,1188,3,212,106,0,
-		1187,1184,1,0,0,0,1187,1185,1,0,0,0,1187,1186,1,0,0,0,1188,199,1,0,0,0,
-		1189,1192,5,162,0,0,1190,1192,3,212,106,0,1191,1189,1,0,0,0,1191,1190,
-		1,0,0,0,1192,201,1,0,0,0,1193,1200,5,162,0,0,1194,1200,5,161,0,0,1195,
-		1200,3,212,106,0,1196,1200,3,210,105,0,1197,1200,5,31,0,0,1198,1200,5,
-		32,0,0,1199,1193,1,0,0,0,1199,1194,1,0,0,0,1199,1195,1,0,0,0,1199,1196,
-		1,0,0,0,1199,1197,1,0,0,0,1199,1198,1,0,0,0,1200,203,1,0,0,0,1201,1206,
-		5,162,0,0,1202,1206,5,161,0,0,1203,1206,3,212,106,0,1204,1206,3,210,105,
-		0,1205,1201,1,0,0,0,1205,1202,1,0,0,0,1205,1203,1,0,0,0,1205,1204,1,0,
-		0,0,1206,205,1,0,0,0,1207,1232,5,162,0,0,1208,1232,5,161,0,0,1209,1232,
-		3,212,106,0,1210,1232,5,141,0,0,1211,1232,5,25,0,0,1212,1232,5,18,0,0,
-		1213,1232,5,42,0,0,1214,1232,5,40,0,0,1215,1232,5,43,0,0,1216,1232,5,41,
-		0,0,1217,1232,5,71,0,0,1218,1232,5,142,0,0,1219,1232,5,11,0,0,1220,1232,
-		5,21,0,0,1221,1232,5,23,0,0,1222,1232,5,73,0,0,1223,1232,5,140,0,0,1224,
-		1232,5,109,0,0,1225,1232,5,144,0,0,1226,1232,5,20,0,0,1227,1232,5,103,
-		0,0,1228,1232,5,123,0,0,1229,1232,5,138,0,0,1230,1232,5,139,0,0,1231,1207,
-		1,0,0,0,1231,1208,1,0,0,0,1231,1209,1,0,0,0,1231,1210,1,0,0,0,1231,1211,
-		1,0,0,0,1231,1212,1,0,0,0,1231,1213,1,0,0,0,1231,1214,1,0,0,0,1231,1215,
-		1,0,0,0,1231,1216,1,0,0,0,1231,1217,1,0,0,0,1231,1218,1,0,0,0,1231,1219,
-		1,0,0,0,1231,1220,1,0,0,0,1231,1221,1,0,0,0,1231,1222,1,0,0,0,1231,1223,
-		1,0,0,0,1231,1224,1,0,0,0,1231,1225,1,0,0,0,1231,1226,1,0,0,0,1231,1227,
-		1,0,0,0,1231,1228,1,0,0,0,1231,1229,1,0,0,0,1231,1230,1,0,0,0,1232,207,
-		1,0,0,0,1233,1234,7,13,0,0,1234,209,1,0,0,0,1235,1236,7,14,0,0,1236,211,
-		1,0,0,0,1237,1238,7,15,0,0,1238,213,1,0,0,0,130,222,234,242,252,259,270,
+		1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,3,103,
+		1234,8,103,1,104,1,104,1,105,1,105,1,106,1,106,1,106,0,0,107,0,2,4,6,8,
+		10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,
+		58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,
+		104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,
+		140,142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,
+		176,178,180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,
+		212,0,16,2,0,13,13,148,148,1,0,29,30,1,0,44,47,1,0,60,61,2,0,61,61,63,
+		69,1,0,82,86,1,0,130,131,2,0,67,67,127,127,1,0,133,134,1,0,138,139,2,0,
+		136,136,143,143,1,0,151,152,1,0,153,154,2,0,13,13,31,32,16,0,3,3,11,11,
+		16,16,18,18,20,21,23,23,25,25,27,27,40,43,71,71,73,73,103,103,109,109,
+		123,123,138,142,144,145,19,0,1,2,4,8,10,10,12,12,14,15,17,17,19,19,22,
+		22,24,24,26,26,28,30,33,39,44,70,72,72,74,102,104,108,110,122,124,137,
+		143,143,1336,0,214,1,0,0,0,2,218,1,0,0,0,4,226,1,0,0,0,6,230,1,0,0,0,8,
+		238,1,0,0,0,10,252,1,0,0,0,12,254,1,0,0,0,14,263,1,0,0,0,16,276,1,0,0,
+		0,18,278,1,0,0,0,20,289,1,0,0,0,22,297,1,0,0,0,24,309,1,0,0,0,26,311,1,
+		0,0,0,28,324,1,0,0,0,30,332,1,0,0,0,32,336,1,0,0,0,34,342,1,0,0,0,36,350,
+		1,0,0,0,38,366,1,0,0,0,40,378,1,0,0,0,42,396,1,0,0,0,44,418,1,0,0,0,46,
+		426,1,0,0,0,48,429,1,0,0,0,50,432,1,0,0,0,52,437,1,0,0,0,54,447,1,0,0,
+		0,56,463,1,0,0,0,58,472,1,0,0,0,60,488,1,0,0,0,62,496,1,0,0,0,64,500,1,
+		0,0,0,66,504,1,0,0,0,68,512,1,0,0,0,70,516,1,0,0,0,72,519,1,0,0,0,74,548,
+		1,0,0,0,76,550,1,0,0,0,78,552,1,0,0,0,80,558,1,0,0,0,82,563,1,0,0,0,84,
+		573,1,0,0,0,86,575,1,0,0,0,88,583,1,0,0,0,90,589,1,0,0,0,92,593,1,0,0,
+		0,94,596,1,0,0,0,96,609,1,0,0,0,98,613,1,0,0,0,100,624,1,0,0,0,102,632,
+		1,0,0,0,104,653,1,0,0,0,106,664,1,0,0,0,108,666,1,0,0,0,110,681,1,0,0,
+		0,112,698,1,0,0,0,114,707,1,0,0,0,116,709,1,0,0,0,118,735,1,0,0,0,120,
+		737,1,0,0,0,122,739,1,0,0,0,124,761,1,0,0,0,126,771,1,0,0,0,128,775,1,
+		0,0,0,130,787,1,0,0,0,132,793,1,0,0,0,134,806,1,0,0,0,136,825,1,0,0,0,
+		138,845,1,0,0,0,140,847,1,0,0,0,142,871,1,0,0,0,144,873,1,0,0,0,146,877,
+		1,0,0,0,148,890,1,0,0,0,150,919,1,0,0,0,152,921,1,0,0,0,154,929,1,0,0,
+		0,156,947,1,0,0,0,158,949,1,0,0,0,160,958,1,0,0,0,162,974,1,0,0,0,164,
+		984,1,0,0,0,166,987,1,0,0,0,168,993,1,0,0,0,170,1009,1,0,0,0,172,1070,
+		1,0,0,0,174,1079,1,0,0,0,176,1089,1,0,0,0,178,1091,1,0,0,0,180,1099,1,
+		0,0,0,182,1108,1,0,0,0,184,1139,1,0,0,0,186,1141,1,0,0,0,188,1147,1,0,
+		0,0,190,1165,1,0,0,0,192,1168,1,0,0,0,194,1172,1,0,0,0,196,1184,1,0,0,
+		0,198,1189,1,0,0,0,200,1193,1,0,0,0,202,1201,1,0,0,0,204,1207,1,0,0,0,
+		206,1233,1,0,0,0,208,1235,1,0,0,0,210,1237,1,0,0,0,212,1239,1,0,0,0,214,
+		215,5,1,0,0,215,216,5,163,0,0,216,217,5,0,0,1,217,1,1,0,0,0,218,219,5,
+		2,0,0,219,222,3,194,97,0,220,221,5,3,0,0,221,223,3,196,98,0,222,220,1,
+		0,0,0,222,223,1,0,0,0,223,224,1,0,0,0,224,225,5,0,0,1,225,3,1,0,0,0,226,
+		227,5,4,0,0,227,228,3,196,98,0,228,229,5,0,0,1,229,5,1,0,0,0,230,232,5,
+		5,0,0,231,233,3,10,5,0,232,231,1,0,0,0,233,234,1,0,0,0,234,232,1,0,0,0,
+		234,235,1,0,0,0,235,236,1,0,0,0,236,237,5,0,0,1,237,7,1,0,0,0,238,242,
+		3,196,98,0,239,241,3,10,5,0,240,239,1,0,0,0,241,244,1,0,0,0,242,240,1,
+		0,0,0,242,243,1,0,0,0,243,245,1,0,0,0,244,242,1,0,0,0,245,246,5,0,0,1,
+		246,9,1,0,0,0,247,253,3,196,98,0,248,253,5,163,0,0,249,253,5,148,0,0,250,
+		253,5,147,0,0,251,253,5,155,0,0,252,247,1,0,0,0,252,248,1,0,0,0,252,249,
+		1,0,0,0,252,250,1,0,0,0,252,251,1,0,0,0,253,11,1,0,0,0,254,257,3,16,8,
+		0,255,256,5,146,0,0,256,258,3,16,8,0,257,255,1,0,0,0,258,259,1,0,0,0,259,
+		257,1,0,0,0,259,260,1,0,0,0,260,261,1,0,0,0,261,262,5,0,0,1,262,13,1,0,
+		0,0,263,264,5,6,0,0,264,265,3,196,98,0,265,268,3,16,8,0,266,267,5,146,
+		0,0,267,269,3,16,8,0,268,266,1,0,0,0,269,270,1,0,0,0,270,268,1,0,0,0,270,
+		271,1,0,0,0,271,272,1,0,0,0,272,273,5,0,0,1,273,15,1,0,0,0,274,277,3,22,
+		11,0,275,277,3,18,9,0,276,274,1,0,0,0,276,275,1,0,0,0,277,17,1,0,0,0,278,
+		279,5,156,0,0,279,284,3,20,10,0,280,281,5,147,0,0,281,283,3,20,10,0,282,
+		280,1,0,0,0,283,286,1,0,0,0,284,282,1,0,0,0,284,285,1,0,0,0,285,287,1,
+		0,0,0,286,284,1,0,0,0,287,288,5,157,0,0,288,19,1,0,0,0,289,294,3,16,8,
+		0,290,291,5,146,0,0,291,293,3,16,8,0,292,290,1,0,0,0,293,296,1,0,0,0,294,
+		292,1,0,0,0,294,295,1,0,0,0,295,21,1,0,0,0,296,294,1,0,0,0,297,301,3,196,
+		98,0,298,300,3,202,101,0,299,298,1,0,0,0,300,303,1,0,0,0,301,299,1,0,0,
+		0,301,302,1,0,0,0,302,305,1,0,0,0,303,301,1,0,0,0,304,306,3,24,12,0,305,
+		304,1,0,0,0,305,306,1,0,0,0,306,23,1,0,0,0,307,310,5,160,0,0,308,310,3,
+		188,94,0,309,307,1,0,0,0,309,308,1,0,0,0,310,25,1,0,0,0,311,312,5,7,0,
+		0,312,313,3,196,98,0,313,314,5,149,0,0,314,319,3,22,11,0,315,316,5,148,
+		0,0,316,318,3,22,11,0,317,315,1,0,0,0,318,321,1,0,0,0,319,317,1,0,0,0,
+		319,320,1,0,0,0,320,322,1,0,0,0,321,319,1,0,0,0,322,323,5,0,0,1,323,27,
+		1,0,0,0,324,325,5,8,0,0,325,328,3,34,17,0,326,327,5,9,0,0,327,329,5,163,
+		0,0,328,326,1,0,0,0,328,329,1,0,0,0,329,330,1,0,0,0,330,331,5,0,0,1,331,
+		29,1,0,0,0,332,333,5,10,0,0,333,334,3,34,17,0,334,335,5,0,0,1,335,31,1,
+		0,0,0,336,337,5,11,0,0,337,338,5,12,0,0,338,339,5,2,0,0,339,340,3,34,17,
+		0,340,341,5,0,0,1,341,33,1,0,0,0,342,347,3,22,11,0,343,344,7,0,0,0,344,
+		346,3,22,11,0,345,343,1,0,0,0,346,349,1,0,0,0,347,345,1,0,0,0,347,348,
+		1,0,0,0,348,35,1,0,0,0,349,347,1,0,0,0,350,351,5,14,0,0,351,356,3,54,27,
+		0,352,354,5,148,0,0,353,352,1,0,0,0,353,354,1,0,0,0,354,355,1,0,0,0,355,
+		357,3,46,23,0,356,353,1,0,0,0,356,357,1,0,0,0,357,362,1,0,0,0,358,360,
+		5,148,0,0,359,358,1,0,0,0,359,360,1,0,0,0,360,361,1,0,0,0,361,363,3,50,
+		25,0,362,359,1,0,0,0,362,363,1,0,0,0,363,364,1,0,0,0,364,365,5,0,0,1,365,
+		37,1,0,0,0,366,367,5,15,0,0,367,368,3,52,26,0,368,369,5,16,0,0,369,374,
+		3,54,27,0,370,372,5,148,0,0,371,370,1,0,0,0,371,372,1,0,0,0,372,373,1,
+		0,0,0,373,375,3,50,25,0,374,371,1,0,0,0,374,375,1,0,0,0,375,376,1,0,0,
+		0,376,377,5,0,0,1,377,39,1,0,0,0,378,379,5,17,0,0,379,380,3,52,26,0,380,
+		381,5,18,0,0,381,386,3,52,26,0,382,384,5,148,0,0,383,382,1,0,0,0,383,384,
+		1,0,0,0,384,385,1,0,0,0,385,387,3,48,24,0,386,383,1,0,0,0,386,387,1,0,
+		0,0,387,392,1,0,0,0,388,390,5,148,0,0,389,388,1,0,0,0,389,390,1,0,0,0,
+		390,391,1,0,0,0,391,393,3,50,25,0,392,389,1,0,0,0,392,393,1,0,0,0,393,
+		394,1,0,0,0,394,395,5,0,0,1,395,41,1,0,0,0,396,397,5,19,0,0,397,398,3,
+		52,26,0,398,408,5,20,0,0,399,400,5,21,0,0,400,405,3,52,26,0,401,402,7,
+		0,0,0,402,404,3,52,26,0,403,401,1,0,0,0,404,407,1,0,0,0,405,403,1,0,0,
+		0,405,406,1,0,0,0,406,409,1,0,0,0,407,405,1,0,0,0,408,399,1,0,0,0,408,
+		409,1,0,0,0,409,414,1,0,0,0,410,412,5,148,0,0,411,410,1,0,0,0,411,412,
+		1,0,0,0,412,413,1,0,0,0,413,415,3,50,25,0,414,411,1,0,0,0,414,415,1,0,
+		0,0,415,416,1,0,0,0,416,417,5,0,0,1,417,43,1,0,0,0,418,419,5,22,0,0,419,
+		420,3,196,98,0,420,421,5,23,0,0,421,422,3,34,17,0,422,423,5,9,0,0,423,
+		424,5,163,0,0,424,425,5,0,0,1,425,45,1,0,0,0,426,427,5,16,0,0,427,428,
+		5,24,0,0,428,47,1,0,0,0,429,430,5,25,0,0,430,431,5,26,0,0,431,49,1,0,0,
+		0,432,433,5,27,0,0,433,434,5,28,0,0,434,435,5,161,0,0,435,436,7,1,0,0,
+		436,51,1,0,0,0,437,441,3,196,98,0,438,440,3,198,99,0,439,438,1,0,0,0,440,
+		443,1,0,0,0,441,439,1,0,0,0,441,442,1,0,0,0,442,445,1,0,0,0,443,441,1,
+		0,0,0,444,446,3,24,12,0,445,444,1,0,0,0,445,446,1,0,0,0,446,53,1,0,0,0,
+		447,460,3,56,28,0,448,449,5,13,0,0,449,451,3,56,28,0,450,448,1,0,0,0,451,
+		452,1,0,0,0,452,450,1,0,0,0,452,453,1,0,0,0,453,461,1,0,0,0,454,455,5,
+		31,0,0,455,457,3,56,28,0,456,454,1,0,0,0,457,458,1,0,0,0,458,456,1,0,0,
+		0,458,459,1,0,0,0,459,461,1,0,0,0,460,450,1,0,0,0,460,456,1,0,0,0,460,
+		461,1,0,0,0,461,55,1,0,0,0,462,464,5,32,0,0,463,462,1,0,0,0,463,464,1,
+		0,0,0,464,470,1,0,0,0,465,466,5,156,0,0,466,467,3,54,27,0,467,468,5,157,
+		0,0,468,471,1,0,0,0,469,471,3,58,29,0,470,465,1,0,0,0,470,469,1,0,0,0,
+		471,57,1,0,0,0,472,476,3,204,102,0,473,475,3,206,103,0,474,473,1,0,0,0,
+		475,478,1,0,0,0,476,474,1,0,0,0,476,477,1,0,0,0,477,486,1,0,0,0,478,476,
+		1,0,0,0,479,483,3,24,12,0,480,482,3,206,103,0,481,480,1,0,0,0,482,485,
+		1,0,0,0,483,481,1,0,0,0,483,484,1,0,0,0,484,487,1,0,0,0,485,483,1,0,0,
+		0,486,479,1,0,0,0,486,487,1,0,0,0,487,59,1,0,0,0,488,490,5,33,0,0,489,
+		491,3,196,98,0,490,489,1,0,0,0,491,492,1,0,0,0,492,490,1,0,0,0,492,493,
+		1,0,0,0,493,494,1,0,0,0,494,495,5,0,0,1,495,61,1,0,0,0,496,497,5,34,0,
+		0,497,498,5,163,0,0,498,499,5,0,0,1,499,63,1,0,0,0,500,501,5,35,0,0,501,
+		502,3,196,98,0,502,503,5,0,0,1,503,65,1,0,0,0,504,506,5,36,0,0,505,507,
+		3,196,98,0,506,505,1,0,0,0,507,508,1,0,0,0,508,506,1,0,0,0,508,509,1,0,
+		0,0,509,510,1,0,0,0,510,511,5,0,0,1,511,67,1,0,0,0,512,513,5,37,0,0,513,
+		514,3,192,96,0,514,515,5,0,0,1,515,69,1,0,0,0,516,517,5,38,0,0,517,518,
+		5,0,0,1,518,71,1,0,0,0,519,520,5,39,0,0,520,521,3,192,96,0,521,526,3,74,
+		37,0,522,523,5,148,0,0,523,525,3,80,40,0,524,522,1,0,0,0,525,528,1,0,0,
+		0,526,524,1,0,0,0,526,527,1,0,0,0,527,529,1,0,0,0,528,526,1,0,0,0,529,
+		530,5,0,0,1,530,73,1,0,0,0,531,532,5,40,0,0,532,535,3,84,42,0,533,534,
+		5,41,0,0,534,536,3,84,42,0,535,533,1,0,0,0,535,536,1,0,0,0,536,549,1,0,
+		0,0,537,538,5,42,0,0,538,543,3,78,39,0,539,540,5,147,0,0,540,542,3,78,
+		39,0,541,539,1,0,0,0,542,545,1,0,0,0,543,541,1,0,0,0,543,544,1,0,0,0,544,
+		549,1,0,0,0,545,543,1,0,0,0,546,547,5,43,0,0,547,549,3,76,38,0,548,531,
+		1,0,0,0,548,537,1,0,0,0,548,546,1,0,0,0,549,75,1,0,0,0,550,551,7,2,0,0,
+		551,77,1,0,0,0,552,553,3,194,97,0,553,79,1,0,0,0,554,559,5,48,0,0,555,
+		559,5,49,0,0,556,557,5,50,0,0,557,559,3,82,41,0,558,554,1,0,0,0,558,555,
+		1,0,0,0,558,556,1,0,0,0,559,81,1,0,0,0,560,564,3,196,98,0,561,564,5,163,
+		0,0,562,564,5,155,0,0,563,560,1,0,0,0,563,561,1,0,0,0,563,562,1,0,0,0,
+		564,565,1,0,0,0,565,563,1,0,0,0,565,566,1,0,0,0,566,83,1,0,0,0,567,569,
+		3,198,99,0,568,567,1,0,0,0,569,570,1,0,0,0,570,568,1,0,0,0,570,571,1,0,
+		0,0,571,574,1,0,0,0,572,574,5,155,0,0,573,568,1,0,0,0,573,572,1,0,0,0,
+		574,85,1,0,0,0,575,577,5,51,0,0,576,578,3,196,98,0,577,576,1,0,0,0,578,
+		579,1,0,0,0,579,577,1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,
+		0,0,1,582,87,1,0,0,0,583,584,5,52,0,0,584,585,3,192,96,0,585,586,5,150,
+		0,0,586,587,3,178,89,0,587,588,5,0,0,1,588,89,1,0,0,0,589,590,5,53,0,0,
+		590,591,3,168,84,0,591,592,5,0,0,1,592,91,1,0,0,0,593,594,5,54,0,0,594,
+		595,5,0,0,1,595,93,1,0,0,0,596,597,5,55,0,0,597,598,5,56,0,0,598,600,5,
+		57,0,0,599,601,3,186,93,0,600,599,1,0,0,0,601,602,1,0,0,0,602,600,1,0,
+		0,0,602,603,1,0,0,0,603,605,1,0,0,0,604,606,3,96,48,0,605,604,1,0,0,0,
+		605,606,1,0,0,0,606,607,1,0,0,0,607,608,5,0,0,1,608,95,1,0,0,0,609,610,
+		5,148,0,0,610,611,5,58,0,0,611,612,3,178,89,0,612,97,1,0,0,0,613,615,5,
+		59,0,0,614,616,3,188,94,0,615,614,1,0,0,0,616,617,1,0,0,0,617,615,1,0,
+		0,0,617,618,1,0,0,0,618,620,1,0,0,0,619,621,3,96,48,0,620,619,1,0,0,0,
+		620,621,1,0,0,0,621,622,1,0,0,0,622,623,5,0,0,1,623,99,1,0,0,0,624,625,
+		7,3,0,0,625,626,5,62,0,0,626,628,3,188,94,0,627,629,3,96,48,0,628,627,
+		1,0,0,0,628,629,1,0,0,0,629,630,1,0,0,0,630,631,5,0,0,1,631,101,1,0,0,
+		0,632,642,3,104,52,0,633,635,3,196,98,0,634,633,1,0,0,0,635,636,1,0,0,
+		0,636,634,1,0,0,0,636,637,1,0,0,0,637,639,1,0,0,0,638,640,3,186,93,0,639,
+		638,1,0,0,0,639,640,1,0,0,0,640,643,1,0,0,0,641,643,3,186,93,0,642,634,
+		1,0,0,0,642,641,1,0,0,0,643,648,1,0,0,0,644,645,5,148,0,0,645,647,3,106,
+		53,0,646,644,1,0,0,0,647,650,1,0,0,0,648,646,1,0,0,0,648,649,1,0,0,0,649,
+		651,1,0,0,0,650,648,1,0,0,0,651,652,5,0,0,1,652,103,1,0,0,0,653,654,7,
+		4,0,0,654,105,1,0,0,0,655,665,5,70,0,0,656,665,5,71,0,0,657,665,5,72,0,
+		0,658,659,5,73,0,0,659,660,5,16,0,0,660,665,3,168,84,0,661,662,5,74,0,
+		0,662,663,5,16,0,0,663,665,3,168,84,0,664,655,1,0,0,0,664,656,1,0,0,0,
+		664,657,1,0,0,0,664,658,1,0,0,0,664,661,1,0,0,0,665,107,1,0,0,0,666,670,
+		5,75,0,0,667,669,3,196,98,0,668,667,1,0,0,0,669,672,1,0,0,0,670,668,1,
+		0,0,0,670,671,1,0,0,0,671,673,1,0,0,0,672,670,1,0,0,0,673,674,3,186,93,
+		0,674,675,5,25,0,0,675,676,3,178,89,0,676,677,5,148,0,0,677,678,5,76,0,
+		0,678,679,3,196,98,0,679,680,5,0,0,1,680,109,1,0,0,0,681,682,5,77,0,0,
+		682,683,3,112,56,0,683,686,3,186,93,0,684,685,5,18,0,0,685,687,3,196,98,
+		0,686,684,1,0,0,0,686,687,1,0,0,0,687,692,1,0,0,0,688,689,5,148,0,0,689,
+		691,3,114,57,0,690,688,1,0,0,0,691,694,1,0,0,0,692,690,1,0,0,0,692,693,
+		1,0,0,0,693,695,1,0,0,0,694,692,1,0,0,0,695,696,5,0,0,1,696,111,1,0,0,
+		0,697,699,3,196,98,0,698,697,1,0,0,0,699,700,1,0,0,0,700,698,1,0,0,0,700,
+		701,1,0,0,0,701,113,1,0,0,0,702,708,5,71,0,0,703,708,5,72,0,0,704,705,
+		5,73,0,0,705,706,5,16,0,0,706,708,3,168,84,0,707,702,1,0,0,0,707,703,1,
+		0,0,0,707,704,1,0,0,0,708,115,1,0,0,0,709,710,5,78,0,0,710,711,3,196,98,
+		0,711,712,5,149,0,0,712,717,3,196,98,0,713,714,5,147,0,0,714,716,3,196,
+		98,0,715,713,1,0,0,0,716,719,1,0,0,0,717,715,1,0,0,0,717,718,1,0,0,0,718,
+		724,1,0,0,0,719,717,1,0,0,0,720,721,5,148,0,0,721,723,3,118,59,0,722,720,
+		1,0,0,0,723,726,1,0,0,0,724,722,1,0,0,0,724,725,1,0,0,0,725,727,1,0,0,
+		0,726,724,1,0,0,0,727,728,5,0,0,1,728,117,1,0,0,0,729,736,3,120,60,0,730,
+		731,5,79,0,0,731,736,3,196,98,0,732,733,5,80,0,0,733,736,3,196,98,0,734,
+		736,5,81,0,0,735,729,1,0,0,0,735,730,1,0,0,0,735,732,1,0,0,0,735,734,1,
+		0,0,0,736,119,1,0,0,0,737,738,7,5,0,0,738,121,1,0,0,0,739,740,3,196,98,
+		0,740,741,5,146,0,0,741,742,3,196,98,0,742,743,5,18,0,0,743,749,3,196,
+		98,0,744,746,5,148,0,0,745,744,1,0,0,0,745,746,1,0,0,0,746,747,1,0,0,0,
+		747,748,5,16,0,0,748,750,3,168,84,0,749,745,1,0,0,0,749,750,1,0,0,0,750,
+		757,1,0,0,0,751,753,5,148,0,0,752,751,1,0,0,0,752,753,1,0,0,0,753,754,
+		1,0,0,0,754,755,5,87,0,0,755,756,5,16,0,0,756,758,3,168,84,0,757,752,1,
+		0,0,0,757,758,1,0,0,0,758,759,1,0,0,0,759,760,5,0,0,1,760,123,1,0,0,0,
+		761,762,5,46,0,0,762,763,3,196,98,0,763,764,5,42,0,0,764,767,3,192,96,
+		0,765,766,5,148,0,0,766,768,3,126,63,0,767,765,1,0,0,0,767,768,1,0,0,0,
+		768,769,1,0,0,0,769,770,5,0,0,1,770,125,1,0,0,0,771,772,5,88,0,0,772,773,
+		5,89,0,0,773,774,5,90,0,0,774,127,1,0,0,0,775,776,5,29,0,0,776,777,3,196,
+		98,0,777,778,5,42,0,0,778,779,5,91,0,0,779,783,3,196,98,0,780,781,5,148,
+		0,0,781,782,5,16,0,0,782,784,3,168,84,0,783,780,1,0,0,0,783,784,1,0,0,
+		0,784,785,1,0,0,0,785,786,5,0,0,1,786,129,1,0,0,0,787,788,5,92,0,0,788,
+		789,3,194,97,0,789,790,5,16,0,0,790,791,3,168,84,0,791,792,5,0,0,1,792,
+		131,1,0,0,0,793,795,5,93,0,0,794,796,3,196,98,0,795,794,1,0,0,0,795,796,
+		1,0,0,0,796,801,1,0,0,0,797,798,5,148,0,0,798,800,3,138,69,0,799,797,1,
+		0,0,0,800,803,1,0,0,0,801,799,1,0,0,0,801,802,1,0,0,0,802,804,1,0,0,0,
+		803,801,1,0,0,0,804,805,5,0,0,1,805,133,1,0,0,0,806,807,5,94,0,0,807,809,
+		3,196,98,0,808,810,3,196,98,0,809,808,1,0,0,0,809,810,1,0,0,0,810,811,
+		1,0,0,0,811,812,5,11,0,0,812,817,3,188,94,0,813,814,5,148,0,0,814,816,
+		3,136,68,0,815,813,1,0,0,0,816,819,1,0,0,0,817,815,1,0,0,0,817,818,1,0,
+		0,0,818,820,1,0,0,0,819,817,1,0,0,0,820,821,5,0,0,1,821,135,1,0,0,0,822,
+		823,5,16,0,0,823,826,3,168,84,0,824,826,3,138,69,0,825,822,1,0,0,0,825,
+		824,1,0,0,0,826,137,1,0,0,0,827,828,5,95,0,0,828,829,5,16,0,0,829,846,
+		3,168,84,0,830,832,5,96,0,0,831,833,3,196,98,0,832,831,1,0,0,0,833,834,
+		1,0,0,0,834,832,1,0,0,0,834,835,1,0,0,0,835,846,1,0,0,0,836,846,5,97,0,
+		0,837,838,5,98,0,0,838,846,5,99,0,0,839,846,5,100,0,0,840,841,5,101,0,
+		0,841,842,5,18,0,0,842,846,3,196,98,0,843,844,5,102,0,0,844,846,3,178,
+		89,0,845,827,1,0,0,0,845,830,1,0,0,0,845,836,1,0,0,0,845,837,1,0,0,0,845,
+		839,1,0,0,0,845,840,1,0,0,0,845,843,1,0,0,0,846,139,1,0,0,0,847,848,5,
+		63,0,0,848,849,5,158,0,0,849,850,3,190,95,0,850,851,5,159,0,0,851,852,
+		5,25,0,0,852,855,3,178,89,0,853,854,5,103,0,0,854,856,3,178,89,0,855,853,
+		1,0,0,0,855,856,1,0,0,0,856,861,1,0,0,0,857,858,5,148,0,0,858,860,3,142,
+		71,0,859,857,1,0,0,0,860,863,1,0,0,0,861,859,1,0,0,0,861,862,1,0,0,0,862,
+		864,1,0,0,0,863,861,1,0,0,0,864,865,5,0,0,1,865,141,1,0,0,0,866,872,5,
+		104,0,0,867,872,5,105,0,0,868,869,5,95,0,0,869,870,5,16,0,0,870,872,3,
+		168,84,0,871,866,1,0,0,0,871,867,1,0,0,0,871,868,1,0,0,0,872,143,1,0,0,
+		0,873,874,5,106,0,0,874,875,3,188,94,0,875,876,5,0,0,1,876,145,1,0,0,0,
+		877,879,5,107,0,0,878,880,3,188,94,0,879,878,1,0,0,0,880,881,1,0,0,0,881,
+		879,1,0,0,0,881,882,1,0,0,0,882,886,1,0,0,0,883,884,5,148,0,0,884,885,
+		5,11,0,0,885,887,5,58,0,0,886,883,1,0,0,0,886,887,1,0,0,0,887,888,1,0,
+		0,0,888,889,5,0,0,1,889,147,1,0,0,0,890,891,5,108,0,0,891,892,3,194,97,
+		0,892,893,5,109,0,0,893,898,3,188,94,0,894,895,5,148,0,0,895,897,3,150,
+		75,0,896,894,1,0,0,0,897,900,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,899,
+		901,1,0,0,0,900,898,1,0,0,0,901,902,5,0,0,1,902,149,1,0,0,0,903,905,5,
+		110,0,0,904,906,3,186,93,0,905,904,1,0,0,0,906,907,1,0,0,0,907,905,1,0,
+		0,0,907,908,1,0,0,0,908,920,1,0,0,0,909,911,5,111,0,0,910,912,3,186,93,
+		0,911,910,1,0,0,0,912,913,1,0,0,0,913,911,1,0,0,0,913,914,1,0,0,0,914,
+		920,1,0,0,0,915,916,5,112,0,0,916,920,3,196,98,0,917,918,5,113,0,0,918,
+		920,3,178,89,0,919,903,1,0,0,0,919,909,1,0,0,0,919,915,1,0,0,0,919,917,
+		1,0,0,0,920,151,1,0,0,0,921,925,5,114,0,0,922,923,5,11,0,0,923,926,3,192,
+		96,0,924,926,3,196,98,0,925,922,1,0,0,0,925,924,1,0,0,0,926,927,1,0,0,
+		0,927,928,5,0,0,1,928,153,1,0,0,0,929,930,5,115,0,0,930,931,5,18,0,0,931,
+		932,3,196,98,0,932,933,5,71,0,0,933,938,3,192,96,0,934,935,5,148,0,0,935,
+		937,3,156,78,0,936,934,1,0,0,0,937,940,1,0,0,0,938,936,1,0,0,0,938,939,
+		1,0,0,0,939,941,1,0,0,0,940,938,1,0,0,0,941,942,5,0,0,1,942,155,1,0,0,
+		0,943,948,5,116,0,0,944,948,5,117,0,0,945,946,5,118,0,0,946,948,5,161,
+		0,0,947,943,1,0,0,0,947,944,1,0,0,0,947,945,1,0,0,0,948,157,1,0,0,0,949,
+		950,5,119,0,0,950,951,5,120,0,0,951,952,3,192,96,0,952,953,5,71,0,0,953,
+		954,3,192,96,0,954,955,5,18,0,0,955,956,3,196,98,0,956,957,5,0,0,1,957,
+		159,1,0,0,0,958,959,5,121,0,0,959,960,5,23,0,0,960,961,5,122,0,0,961,962,
+		5,71,0,0,962,963,3,192,96,0,963,964,5,148,0,0,964,965,3,196,98,0,965,966,
+		5,123,0,0,966,970,3,196,98,0,967,968,5,148,0,0,968,969,5,124,0,0,969,971,
+		3,178,89,0,970,967,1,0,0,0,970,971,1,0,0,0,971,972,1,0,0,0,972,973,5,0,
+		0,1,973,161,1,0,0,0,974,975,5,125,0,0,975,976,3,196,98,0,976,977,3,164,
+		82,0,977,978,5,149,0,0,978,979,3,168,84,0,979,980,5,0,0,1,980,163,1,0,
+		0,0,981,983,3,196,98,0,982,981,1,0,0,0,983,986,1,0,0,0,984,982,1,0,0,0,
+		984,985,1,0,0,0,985,165,1,0,0,0,986,984,1,0,0,0,987,988,5,126,0,0,988,
+		989,3,196,98,0,989,990,5,42,0,0,990,991,3,192,96,0,991,992,5,0,0,1,992,
+		167,1,0,0,0,993,1006,3,170,85,0,994,995,5,13,0,0,995,997,3,170,85,0,996,
+		994,1,0,0,0,997,998,1,0,0,0,998,996,1,0,0,0,998,999,1,0,0,0,999,1007,1,
+		0,0,0,1000,1001,5,31,0,0,1001,1003,3,170,85,0,1002,1000,1,0,0,0,1003,1004,
+		1,0,0,0,1004,1002,1,0,0,0,1004,1005,1,0,0,0,1005,1007,1,0,0,0,1006,996,
+		1,0,0,0,1006,1002,1,0,0,0,1006,1007,1,0,0,0,1007,169,1,0,0,0,1008,1010,
+		5,32,0,0,1009,1008,1,0,0,0,1009,1010,1,0,0,0,1010,1016,1,0,0,0,1011,1012,
+		5,156,0,0,1012,1013,3,168,84,0,1013,1014,5,157,0,0,1014,1017,1,0,0,0,1015,
+		1017,3,172,86,0,1016,1011,1,0,0,0,1016,1015,1,0,0,0,1017,171,1,0,0,0,1018,
+		1020,5,127,0,0,1019,1018,1,0,0,0,1019,1020,1,0,0,0,1020,1021,1,0,0,0,1021,
+		1022,5,128,0,0,1022,1024,3,186,93,0,1023,1025,3,174,87,0,1024,1023,1,0,
+		0,0,1024,1025,1,0,0,0,1025,1071,1,0,0,0,1026,1027,5,129,0,0,1027,1031,
+		5,130,0,0,1028,1029,5,87,0,0,1029,1031,7,6,0,0,1030,1026,1,0,0,0,1030,
+		1028,1,0,0,0,1031,1032,1,0,0,0,1032,1033,3,186,93,0,1033,1034,5,25,0,0,
+		1034,1035,3,178,89,0,1035,1071,1,0,0,0,1036,1038,7,7,0,0,1037,1036,1,0,
+		0,0,1037,1038,1,0,0,0,1038,1039,1,0,0,0,1039,1040,5,132,0,0,1040,1042,
+		3,188,94,0,1041,1043,7,8,0,0,1042,1041,1,0,0,0,1042,1043,1,0,0,0,1043,
+		1071,1,0,0,0,1044,1045,5,135,0,0,1045,1071,3,188,94,0,1046,1047,5,110,
+		0,0,1047,1071,3,186,93,0,1048,1049,5,25,0,0,1049,1050,5,136,0,0,1050,1051,
+		5,137,0,0,1051,1052,5,42,0,0,1052,1054,3,196,98,0,1053,1055,3,196,98,0,
+		1054,1053,1,0,0,0,1055,1056,1,0,0,0,1056,1054,1,0,0,0,1056,1057,1,0,0,
+		0,1057,1071,1,0,0,0,1058,1059,7,9,0,0,1059,1064,3,192,96,0,1060,1065,5,
+		73,0,0,1061,1065,5,140,0,0,1062,1063,5,141,0,0,1063,1065,3,194,97,0,1064,
+		1060,1,0,0,0,1064,1061,1,0,0,0,1064,1062,1,0,0,0,1064,1065,1,0,0,0,1065,
+		1071,1,0,0,0,1066,1068,3,192,96,0,1067,1069,3,176,88,0,1068,1067,1,0,0,
+		0,1068,1069,1,0,0,0,1069,1071,1,0,0,0,1070,1019,1,0,0,0,1070,1030,1,0,
+		0,0,1070,1037,1,0,0,0,1070,1044,1,0,0,0,1070,1046,1,0,0,0,1070,1048,1,
+		0,0,0,1070,1058,1,0,0,0,1070,1066,1,0,0,0,1071,173,1,0,0,0,1072,1073,5,
+		142,0,0,1073,1074,3,178,89,0,1074,1075,5,13,0,0,1075,1076,3,178,89,0,1076,
+		1080,1,0,0,0,1077,1078,5,25,0,0,1078,1080,3,178,89,0,1079,1072,1,0,0,0,
+		1079,1077,1,0,0,0,1080,175,1,0,0,0,1081,1082,5,141,0,0,1082,1090,3,194,
+		97,0,1083,1084,5,25,0,0,1084,1085,7,10,0,0,1085,1090,3,178,89,0,1086,1090,
+		5,144,0,0,1087,1090,5,73,0,0,1088,1090,5,140,0,0,1089,1081,1,0,0,0,1089,
+		1083,1,0,0,0,1089,1086,1,0,0,0,1089,1087,1,0,0,0,1089,1088,1,0,0,0,1090,
+		177,1,0,0,0,1091,1096,3,180,90,0,1092,1093,7,11,0,0,1093,1095,3,180,90,
+		0,1094,1092,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1096,1097,1,0,
+		0,0,1097,179,1,0,0,0,1098,1096,1,0,0,0,1099,1104,3,182,91,0,1100,1101,
+		7,12,0,0,1101,1103,3,182,91,0,1102,1100,1,0,0,0,1103,1106,1,0,0,0,1104,
+		1102,1,0,0,0,1104,1105,1,0,0,0,1105,181,1,0,0,0,1106,1104,1,0,0,0,1107,
+		1109,5,152,0,0,1108,1107,1,0,0,0,1108,1109,1,0,0,0,1109,1117,1,0,0,0,1110,
+		1111,5,145,0,0,1111,1118,3,184,92,0,1112,1113,5,161,0,0,1113,1114,5,155,
+		0,0,1114,1115,5,42,0,0,1115,1118,3,184,92,0,1116,1118,3,184,92,0,1117,
+		1110,1,0,0,0,1117,1112,1,0,0,0,1117,1116,1,0,0,0,1118,183,1,0,0,0,1119,
+		1120,5,156,0,0,1120,1121,3,178,89,0,1121,1122,5,157,0,0,1122,1140,1,0,
+		0,0,1123,1130,5,161,0,0,1124,1131,5,155,0,0,1125,1127,3,198,99,0,1126,
+		1125,1,0,0,0,1127,1128,1,0,0,0,1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,
+		1131,1,0,0,0,1130,1124,1,0,0,0,1130,1126,1,0,0,0,1130,1131,1,0,0,0,1131,
+		1140,1,0,0,0,1132,1136,3,200,100,0,1133,1135,3,198,99,0,1134,1133,1,0,
+		0,0,1135,1138,1,0,0,0,1136,1134,1,0,0,0,1136,1137,1,0,0,0,1137,1140,1,
+		0,0,0,1138,1136,1,0,0,0,1139,1119,1,0,0,0,1139,1123,1,0,0,0,1139,1132,
+		1,0,0,0,1140,185,1,0,0,0,1141,1142,5,158,0,0,1142,1143,3,190,95,0,1143,
+		1144,5,152,0,0,1144,1145,3,190,95,0,1145,1146,5,159,0,0,1146,187,1,0,0,
+		0,1147,1148,5,158,0,0,1148,1153,3,190,95,0,1149,1150,5,148,0,0,1150,1152,
+		3,190,95,0,1151,1149,1,0,0,0,1152,1155,1,0,0,0,1153,1151,1,0,0,0,1153,
+		1154,1,0,0,0,1154,1156,1,0,0,0,1155,1153,1,0,0,0,1156,1157,5,159,0,0,1157,
+		189,1,0,0,0,1158,1160,5,153,0,0,1159,1158,1,0,0,0,1159,1160,1,0,0,0,1160,
+		1161,1,0,0,0,1161,1166,3,196,98,0,1162,1166,5,153,0,0,1163,1166,5,151,
+		0,0,1164,1166,5,152,0,0,1165,1159,1,0,0,0,1165,1162,1,0,0,0,1165,1163,
+		1,0,0,0,1165,1164,1,0,0,0,1166,191,1,0,0,0,1167,1169,3,198,99,0,1168,1167,
+		1,0,0,0,1169,1170,1,0,0,0,1170,1168,1,0,0,0,1170,1171,1,0,0,0,1171,193,
+		1,0,0,0,1172,1176,3,196,98,0,1173,1175,3,198,99,0,1174,1173,1,0,0,0,1175,
+		1178,1,0,0,0,1176,1174,1,0,0,0,1176,1177,1,0,0,0,1177,195,1,0,0,0,1178,
+		1176,1,0,0,0,1179,1185,5,162,0,0,1180,1185,5,161,0,0,1181,1185,3,212,106,
+		0,1182,1185,3,210,105,0,1183,1185,3,208,104,0,1184,1179,1,0,0,0,1184,1180,
+		1,0,0,0,1184,1181,1,0,0,0,1184,1182,1,0,0,0,1184,1183,1,0,0,0,1185,197,
+		1,0,0,0,1186,1190,5,162,0,0,1187,1190,5,161,0,0,1188,1190,3,212,106,0,
+		1189,1186,1,0,0,0,1189,1187,1,0,0,0,1189,1188,1,0,0,0,1190,199,1,0,0,0,
+		1191,1194,5,162,0,0,1192,1194,3,212,106,0,1193,1191,1,0,0,0,1193,1192,
+		1,0,0,0,1194,201,1,0,0,0,1195,1202,5,162,0,0,1196,1202,5,161,0,0,1197,
+		1202,3,212,106,0,1198,1202,3,210,105,0,1199,1202,5,31,0,0,1200,1202,5,
+		32,0,0,1201,1195,1,0,0,0,1201,1196,1,0,0,0,1201,1197,1,0,0,0,1201,1198,
+		1,0,0,0,1201,1199,1,0,0,0,1201,1200,1,0,0,0,1202,203,1,0,0,0,1203,1208,
+		5,162,0,0,1204,1208,5,161,0,0,1205,1208,3,212,106,0,1206,1208,3,210,105,
+		0,1207,1203,1,0,0,0,1207,1204,1,0,0,0,1207,1205,1,0,0,0,1207,1206,1,0,
+		0,0,1208,205,1,0,0,0,1209,1234,5,162,0,0,1210,1234,5,161,0,0,1211,1234,
+		3,212,106,0,1212,1234,5,141,0,0,1213,1234,5,25,0,0,1214,1234,5,18,0,0,
+		1215,1234,5,42,0,0,1216,1234,5,40,0,0,1217,1234,5,43,0,0,1218,1234,5,41,
+		0,0,1219,1234,5,71,0,0,1220,1234,5,142,0,0,1221,1234,5,11,0,0,1222,1234,
+		5,21,0,0,1223,1234,5,23,0,0,1224,1234,5,73,0,0,1225,1234,5,140,0,0,1226,
+		1234,5,109,0,0,1227,1234,5,144,0,0,1228,1234,5,20,0,0,1229,1234,5,103,
+		0,0,1230,1234,5,123,0,0,1231,1234,5,138,0,0,1232,1234,5,139,0,0,1233,1209,
+		1,0,0,0,1233,1210,1,0,0,0,1233,1211,1,0,0,0,1233,1212,1,0,0,0,1233,1213,
+		1,0,0,0,1233,1214,1,0,0,0,1233,1215,1,0,0,0,1233,1216,1,0,0,0,1233,1217,
+		1,0,0,0,1233,1218,1,0,0,0,1233,1219,1,0,0,0,1233,1220,1,0,0,0,1233,1221,
+		1,0,0,0,1233,1222,1,0,0,0,1233,1223,1,0,0,0,1233,1224,1,0,0,0,1233,1225,
+		1,0,0,0,1233,1226,1,0,0,0,1233,1227,1,0,0,0,1233,1228,1,0,0,0,1233,1229,
+		1,0,0,0,1233,1230,1,0,0,0,1233,1231,1,0,0,0,1233,1232,1,0,0,0,1234,207,
+		1,0,0,0,1235,1236,7,13,0,0,1236,209,1,0,0,0,1237,1238,7,14,0,0,1238,211,
+		1,0,0,0,1239,1240,7,15,0,0,1240,213,1,0,0,0,131,222,234,242,252,259,270,
 		276,284,294,301,305,309,319,328,347,353,356,359,362,371,374,383,386,389,
 		392,405,408,411,414,441,445,452,458,460,463,470,476,483,486,492,508,526,
-		535,543,548,558,563,565,570,573,579,602,605,617,620,628,636,640,646,662,
-		668,684,690,698,705,715,722,733,743,747,750,755,765,781,793,799,807,815,
-		823,832,843,853,859,869,879,884,896,905,911,917,923,936,945,968,982,996,
-		1002,1004,1007,1014,1017,1022,1028,1035,1040,1054,1062,1066,1068,1077,
-		1087,1094,1102,1106,1115,1126,1128,1134,1137,1151,1157,1163,1168,1174,
-		1182,1187,1191,1199,1205,1231
+		535,543,548,558,563,565,570,573,579,602,605,617,620,628,636,639,642,648,
+		664,670,686,692,700,707,717,724,735,745,749,752,757,767,783,795,801,809,
+		817,825,834,845,855,861,871,881,886,898,907,913,919,925,938,947,970,984,
+		998,1004,1006,1009,1016,1019,1024,1030,1037,1042,1056,1064,1068,1070,1079,
+		1089,1096,1104,1108,1117,1128,1130,1136,1139,1153,1159,1165,1170,1176,
+		1184,1189,1193,1201,1207,1233
 	};
 
 	public static readonly ATN _ATN =

@@ -1,20 +1,35 @@
 using Coldpath.Findings;
+using Coldpath.Notation;
 
 namespace Coldpath.Panels.Binding;
 
 /// <summary>What binding has to say; anything said means that the panel cannot be used.</summary>
 internal sealed class BindingFindings
 {
-    private const int Limit = 1000;
     private readonly List<Finding> found = [];
     private readonly HashSet<(string, string, Span)> said = [];
 
     /// <summary>Nothing that was said keeps the panel from being used.</summary>
     public bool AreHarmless => found.TrueForAll(f => f.Severity < Severity.Defect);
 
-    /// <summary>In the order of the text.</summary>
-    public IReadOnlyList<Finding> InOrder =>
-        [.. found.OrderBy(f => f.Location.Start).ThenBy(f => f.Code, StringComparer.Ordinal).Take(Limit)];
+    /// <summary>In the order of the text; past the limit the last says that there are more.</summary>
+    public IReadOnlyList<Finding> InOrder
+    {
+        get
+        {
+            var ordered = found
+                .OrderBy(f => f.Location.Start)
+                .ThenBy(f => f.Code, StringComparer.Ordinal)
+                .ToList();
+            return ordered.Count <= Limits.Findings
+                ? ordered
+                :
+                [
+                    .. ordered.Take(Limits.Findings - 1),
+                    Wording.TooManyFindings(ordered[Limits.Findings].Location),
+                ];
+        }
+    }
 
     /// <summary>What is said again of the same place is said once.</summary>
     public void Add(Finding finding)
@@ -22,6 +37,12 @@ internal sealed class BindingFindings
         if (said.Add((finding.Code, finding.Message, finding.Location)))
             found.Add(finding);
     }
+
+    /// <summary>"did you mean K1?"; null when no name is near, or when so much was said that nobody will read on.</summary>
+    public string? DidYouMean(string written, IEnumerable<string> candidates) =>
+        found.Count < Limits.Findings && NearNames.Nearest(written, candidates) is { } near
+            ? $"did you mean {near}?"
+            : null;
 
     public void Add(IEnumerable<Finding> findings)
     {

@@ -8,14 +8,15 @@ namespace Coldpath.Panels.Binding;
 /// </summary>
 internal sealed class ConductorNames
 {
-    public static readonly ConductorNames None = new([], new Joints());
+    public static readonly ConductorNames None = new([], new Joints(), areAll: true);
 
     private readonly Joints joints;
     private readonly Dictionary<int, SortedSet<string>> names = [];
     private readonly ILookup<int, int> ways;
 
-    public ConductorNames(IEnumerable<(string Tag, Blueprint Blueprint)> devices, Joints joints)
+    public ConductorNames(IEnumerable<(string Tag, Blueprint Blueprint)> devices, Joints joints, bool areAll)
     {
+        AreAll = areAll;
         this.joints = joints;
         var known = devices.ToList();
         ways = known
@@ -28,6 +29,9 @@ internal sealed class ConductorNames
             Spread(Net(tag, terminal), name);
     }
 
+    /// <summary>No more will come to be known.</summary>
+    public bool AreAll { get; }
+
     public IReadOnlyCollection<string> At(Pin pin) =>
         names.TryGetValue(joints.RootOf(pin), out var found) ? found : [];
 
@@ -36,7 +40,8 @@ internal sealed class ConductorNames
     private static IEnumerable<(string Left, string Right)> Poles(Blueprint blueprint) =>
         blueprint.Parts.Where(p => p.Through).SelectMany(p => p.Left.Zip(p.Right));
 
-    private static IEnumerable<(string Terminal, string Name)> Sources(Blueprint blueprint) =>
+    /// <summary>Where conductors begin, and what they are called.</summary>
+    public static IEnumerable<(string Terminal, string Name)> Sources(Blueprint blueprint) =>
         blueprint
             .Network.Supplies.Concat(blueprint.Network.Converters.Select(c => c.Output))
             .SelectMany(s => s.Conductors)

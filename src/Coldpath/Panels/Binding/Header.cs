@@ -15,6 +15,7 @@ internal sealed record Header(string Name, string? Drawing, string? Revision, Pa
         var drawing = Only<DrawingSyntax>(panel, "drawing", findings);
         var rules = Only<RulesSyntax>(panel, "rules", findings);
         var system = Only<SystemSyntax>(panel, "system", findings);
+        ReportLate(panel, findings);
         ReportMissing(panel, name, "panel \"NAME\"", findings);
         ReportMissing(panel, rules, "rules NEC or rules IEC", findings);
         ReportMissing(panel, system, "system, with volts, phases, frequency and earthing", findings);
@@ -55,6 +56,15 @@ internal sealed record Header(string Name, string? Drawing, string? Revision, Pa
             return;
         var start = new Span(panel.Span.Source, panel.Span.Start, panel.Span.Start);
         findings.Add(Complaint.Header.At(start, $"the header does not say {what}"));
+    }
+
+    private static void ReportLate(PanelSyntax panel, BindingFindings findings)
+    {
+        var late = panel
+            .Statements.SkipWhile(s => s is HeaderSyntax or KindSyntax or BrokenSyntax)
+            .OfType<HeaderSyntax>();
+        foreach (var line in late)
+            findings.Add(Complaint.Header.At(line.Span, "the header stands above everything but kinds"));
     }
 
     private static string RulesOf(RulesSyntax rules, BindingFindings findings)

@@ -16,6 +16,8 @@ internal sealed class Meetings(
     bool inRung
 )
 {
+    private readonly Offers offers = new(conductors);
+
     public List<ConductorUse> Uses { get; } = [];
     public List<Finding> Findings { get; } = [];
 
@@ -58,13 +60,13 @@ internal sealed class Meetings(
     {
         var turned = reading.Syntax.Terminals?.Names[0].Text == $"{contact.Right}-{contact.Left}";
         return turned
-            ? Offer(reading, role, [contact.Right], [contact.Left], arriving, contact)
-            : Offer(reading, role, [contact.Left], [contact.Right], arriving, contact);
+            ? offers.Offer(reading, role, [contact.Right], [contact.Left], arriving, contact)
+            : offers.Offer(reading, role, [contact.Left], [contact.Right], arriving, contact);
     }
 
     private Meeting? AtPart(DeviceReading reading, Role role, Port? arriving) =>
         reading.Device.Blueprint!.Parts.FirstOrDefault(p => p.Name == reading.Words) is { } part
-            ? Offer(reading, role, part.Left, part.Right, arriving)
+            ? offers.Offer(reading, role, part.Left, part.Right, arriving)
             : null;
 
     private Meeting? AtBareName(DeviceReading reading, Role role, Port? arriving)
@@ -102,10 +104,12 @@ internal sealed class Meetings(
             .Where(i => !Markings.IsNeutralOrEarth(side[i]))
             .ToList();
         if (arriving is { HasNeutral: true } && side.Count > withoutNeutral.Count)
-            return NeutralAgrees(reading, side, arriving) ? Offer(reading, role, line, load, arriving) : null;
+            return NeutralAgrees(reading, side, arriving)
+                ? offers.Offer(reading, role, line, load, arriving)
+                : null;
         if (withoutNeutral.Count == 0)
-            return Offer(reading, role, line, load, arriving);
-        return Offer(
+            return offers.Offer(reading, role, line, load, arriving);
+        return offers.Offer(
             reading,
             role,
             [.. withoutNeutral.Where(i => i < line.Count).Select(i => line[i])],
@@ -134,23 +138,14 @@ internal sealed class Meetings(
     {
         var name = reading.Syntax.Terminals!.Names[0];
         var bracket = new Bracket(reading, terminals, conductors);
-        if (FixedPair(reading, name.Text) is { } pair)
-            return IsOfAnotherPart(reading, pair)
+        if (FixedPairs.Named(reading, name.Text) is { } pair)
+            return FixedPairs.IsOfAnotherPart(reading, pair)
                 ? NotThatPart(reading, name)
-                : Offer(reading, role, [pair.Left], [pair.Right], arriving);
+                : offers.Offer(reading, role, [pair.Left], [pair.Right], arriving);
         var pin = bracket.Pin(name);
         Findings.AddRange(bracket.Findings);
-        return pin is { } found ? Touch(reading, role, [found], arriving) : null;
-    }
-
-    private static bool IsOfAnotherPart(DeviceReading reading, (string Left, string Right) pair)
-    {
-        if (reading.Words.Length == 0)
-            return false;
-        var poles = reading
-            .Device.Blueprint!.Parts.Where(p => p.Name == reading.Words)
-            .SelectMany(p => p.Left.Zip(p.Right));
-        return !poles.Any(p => p == pair || p == (pair.Right, pair.Left));
+        Waits |= bracket.Waits;
+        return pin is { } found ? offers.Touch(reading, role, [found], arriving) : null;
     }
 
     private Meeting? NotThatPart(DeviceReading reading, WordSyntax name)
@@ -160,30 +155,6 @@ internal sealed class Meetings(
         return null;
     }
 
-    /// <summary>The two ends of a part or element named by its terminals, "95-96" or "1-2" for 1/L1 and 2/T1.</summary>
-    private static (string Left, string Right)? FixedPair(DeviceReading reading, string name)
-    {
-        var blueprint = reading.Device.Blueprint!;
-        var ends = blueprint
-            .Parts.SelectMany(p => p.Left.Zip(p.Right))
-            .Concat(blueprint.Network.Elements.Select(e => (e.A, e.B)))
-            .Distinct()
-            .ToList();
-        foreach (var (left, right) in Markings.PairsIn(name))
-        {
-            foreach (var (a, b) in ends)
-                if (Means(left, a) && Means(right, b))
-                    return (a, b);
-            foreach (var (a, b) in ends)
-                if (Means(left, b) && Means(right, a))
-                    return (b, a);
-        }
-        return null;
-    }
-
-    private static bool Means(string mark, string terminal) =>
-        mark == terminal || Markings.IsMarkOf(mark, terminal);
-
     private Meeting? AtBracket(DeviceReading reading, Role role, Port? arriving)
     {
         var names = reading.Syntax.Terminals!.Names;
@@ -191,121 +162,16 @@ internal sealed class Meetings(
         var meeting = role switch
         {
             Role.Passes => bracket.Passed(names) is var (left, right)
-                ? Offer(reading, role, left, right, arriving)
+                ? offers.Offer(reading, role, left, right, arriving)
                 : null,
             _ => bracket.Side(names, role == Role.Begins) is { } side
-                ? Offer(reading, role, side, side, arriving)
+                ? offers.Offer(reading, role, side, side, arriving)
                 : null,
         };
         Uses.AddRange(bracket.Uses);
         Findings.AddRange(bracket.Findings);
         Waits |= bracket.Waits;
         return meeting;
-    }
-
-    private Meeting Touch(DeviceReading reading, Role role, IReadOnlyList<Pin> pins, Port? arriving)
-    {
-        if (pins.All(p => !p.IsEarth))
-            return Offer(
-                reading,
-                role,
-                [.. pins.Select(p => p.Name)],
-                [.. pins.Select(p => p.Name)],
-                arriving
-            );
-        var port = new Port(reading.Name, pins, [.. pins.Select(p => p.Name)], reading.Syntax.Span);
-        var piece = new NodeStop(Pin.Earth.Name, reading.Syntax.Span);
-        return new(role == Role.Begins ? null : port, role == Role.Ends ? null : port, piece);
-    }
-
-    private Meeting Offer(
-        DeviceReading reading,
-        Role role,
-        IReadOnlyList<string> left,
-        IReadOnlyList<string> right,
-        Port? arriving,
-        Contact? contact = null
-    )
-    {
-        var line = role == Role.Begins ? null : PortOf(reading, left);
-        var load = role == Role.Ends ? null : PortOf(reading, right);
-        if (line is not null && load is not null)
-            load = load with { Conductors = Carried(reading, left, right, arriving, load) };
-        var piece = new Passage(
-            reading.Tag,
-            reading.Words,
-            contact,
-            line is null ? [] : left,
-            load is null ? [] : right,
-            reading.Syntax.Span
-        )
-        {
-            Poles = line is null || load is null ? [] : Passed(reading, left, right, contact),
-        };
-        return new(line, load, piece);
-    }
-
-    private static IReadOnlyList<(string Left, string Right)> Passed(
-        DeviceReading reading,
-        IReadOnlyList<string> left,
-        IReadOnlyList<string> right,
-        Contact? contact
-    )
-    {
-        if (contact is not null)
-            return [(contact.Left, contact.Right)];
-        var poles = Markings.PolesOf(reading.Device.Blueprint!);
-        return
-        [
-            .. left.Zip(
-                right,
-                (l, r) => poles.FirstOrDefault(p => p.Left == l || p.Right == l, Ordered(l, r))
-            ),
-        ];
-    }
-
-    private static (string Left, string Right) Ordered(string a, string b) =>
-        string.CompareOrdinal(a, b) <= 0 ? (a, b) : (b, a);
-
-    private Port PortOf(DeviceReading reading, IReadOnlyList<string> terminals) =>
-        new(
-            reading.Syntax.Span.Text,
-            [.. terminals.Select(t => new Pin(reading.Tag, t))],
-            [.. terminals.Select(t => ConductorAt(reading.Tag, t))],
-            reading.Syntax.Span
-        );
-
-    /// <summary>A conductor counts as neutral by its terminal's own marking alone, never by what it is joined to.</summary>
-    private string ConductorAt(string tag, string terminal)
-    {
-        var mark = Markings.ConductorAt(terminal);
-        var arriving = conductors.At(new Pin(tag, terminal));
-        var isKnown = arriving.Count == 1 && !Markings.IsNeutralOrEarth(arriving.First());
-        return isKnown && !Markings.IsNeutralOrEarth(mark) ? arriving.First() : mark;
-    }
-
-    /// <summary>What the conductors are called that leave: as they were called on arriving, pole by pole.</summary>
-    private static IReadOnlyList<string> Carried(
-        DeviceReading reading,
-        IReadOnlyList<string> left,
-        IReadOnlyList<string> right,
-        Port? arriving,
-        Port leaving
-    )
-    {
-        if (arriving is null || arriving.Width != left.Count || left.Count != right.Count)
-            return leaving.Conductors;
-        var enters = left.Select((t, i) => (t, i)).DistinctBy(p => p.t).ToDictionary(p => p.t, p => p.i);
-        var poles = Markings
-            .PolesOf(reading.Device.Blueprint!)
-            .DistinctBy(p => p.Right)
-            .ToDictionary(p => p.Right, p => p.Left);
-        return
-        [
-            .. right.Select(
-                (t, i) => arriving.Conductors[enters.GetValueOrDefault(poles.GetValueOrDefault(t, t), i)]
-            ),
-        ];
     }
 
     private Meeting? SayCoilOrContact(DeviceReading reading)

@@ -74,9 +74,9 @@ internal sealed class Weaver
     private (Port?, ChainPiece?) Name(RefSyntax reference, Role role, Port? arriving)
     {
         var meeting = meetings.Meet(reader.Read(reference), role, arriving);
-        if (meeting is { Left: { } left } && arriving is not null)
-            Join(arriving, left);
-        return (meeting?.Right, meeting?.Piece);
+        var fits = meeting?.Left is null || arriving is null || Join(arriving, meeting.Left);
+        // What comes after a mismatch would only repeat it.
+        return (fits ? meeting?.Right : null, meeting?.Piece);
     }
 
     private (Port?, ChainPiece?) Group(GroupSyntax group, Role role, Port? arriving)
@@ -100,15 +100,17 @@ internal sealed class Weaver
         return (together, pieces.Count == 1 ? pieces[0] : new InParallel(pieces, group.Span));
     }
 
-    private void Join(Port from, Port to)
+    /// <summary>False, with a finding, when the widths differ.</summary>
+    private bool Join(Port from, Port to)
     {
         if (from.Width != to.Width)
         {
             findings.Add(WidthsDiffer(from, to));
-            return;
+            return false;
         }
         for (var i = 0; i < from.Width; i++)
             joins.Add((from.Pins[i], to.Pins[i]));
+        return true;
     }
 
     private static Finding WidthsDiffer(Port from, Port to)

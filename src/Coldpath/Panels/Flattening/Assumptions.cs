@@ -5,12 +5,9 @@ namespace Coldpath.Panels.Flattening;
 /// <summary>What the description leaves open and how it is taken, one sentence each.</summary>
 internal static class Assumptions
 {
-    private static readonly string[] OffNames = ["OFF", "STOP", "0"];
-
     public static IReadOnlyList<string> Of(Panel panel) =>
         [
             .. panel.Devices.SelectMany(d => d.Blueprint.Network.Assumed.Select(a => $"{d.Tag}: {a}")),
-            .. panel.Devices.SelectMany(RestTaken),
             .. panel.Untraced.Select(u =>
                 $"{u.Point} was not traced{Because(u)}: it may be live from an unknown supply and brings no protection"
             ),
@@ -19,14 +16,6 @@ internal static class Assumptions
 
     private static string Because(UntracedPoint untraced) =>
         untraced.Because is null ? "" : $" ({untraced.Because})";
-
-    /// <summary>A selector without a position for off rests somewhere all the same.</summary>
-    private static IEnumerable<string> RestTaken(PlacedDevice device) =>
-        from family in device.Blueprint.Families
-        where family.Positions is not null
-        let variable = device.Blueprint.Network.Variables.First(v => v.Name == family.Positions)
-        where !OffNames.Contains(variable.Rest)
-        select $"{device.Tag} has no OFF position: at rest it is taken to stand at {variable.Rest}";
 
     private static IEnumerable<string> FromDrawing(Panel panel)
     {

@@ -9,7 +9,9 @@ internal sealed class DeviceFlattening(PlacedDevice device, DeviceNames names, G
     private readonly Netlist network = device.Blueprint.Network;
     private readonly IReadOnlyList<FamilyContact> contacts =
     [
-        .. device.Contacts.Select(c => c.Family.Contact(c.Number, c.Positions)),
+        .. device.Contacts.Select(c =>
+            c.Family.Contact(c.Number, c.Positions, ValuesOf(device, c.Family.Positions))
+        ),
     ];
 
     public IEnumerable<string> InnerNets() =>
@@ -55,6 +57,8 @@ internal sealed class DeviceFlattening(PlacedDevice device, DeviceNames names, G
             Kind = device.Blueprint.Kind.Name,
             Place = device.Place,
             Use = device.Blueprint.Use,
+            Emergency = network.Devices.Any(d => d.Emergency),
+            States = [.. device.Blueprint.States.Select(s => KeyValuePair.Create(s.Key, names.Of(s.Value)))],
             Protects = [.. network.Devices.SelectMany(d => d.Protects).Select(Protection)],
             Isolates = network.Devices.Select(d => d.Isolates).FirstOrDefault(i => i is not null)
                 is { } isolation
@@ -171,4 +175,7 @@ internal sealed class DeviceFlattening(PlacedDevice device, DeviceNames names, G
         };
 
     private NetPair Pair(NetPair pair) => new(names.Net(pair.A), names.Net(pair.B));
+
+    private static IReadOnlyList<string> ValuesOf(PlacedDevice device, string? variable) =>
+        device.Blueprint.Network.Variables.FirstOrDefault(v => v.Name == variable)?.Values ?? [];
 }

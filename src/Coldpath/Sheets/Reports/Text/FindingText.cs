@@ -34,8 +34,9 @@ public static class FindingText
         if (story.Count == 0)
             return;
         page.Line("  story:", Style.Strong);
+        var width = $"{story.Count}".Length;
         for (var i = 0; i < story.Count; i++)
-            page.Line($"    {i + 1}. {story[i].Text}");
+            page.Line($"    {$"{i + 1}".PadLeft(width)}. {story[i].Text}");
     }
 
     public static void WritePath(Page page, IReadOnlyList<string> path) =>

@@ -15,7 +15,7 @@ public static class LiveText
             Footing.WriteIncomplete(page, answer.Incomplete, words);
         FindingText.WriteStory(page, answer.Steps);
         WriteSettled(page, answer.Settled);
-        page.Flow([.. answer.State.Select(v => $"{v.Key} {v.Value}")]);
+        page.Flow([.. answer.State.Where(IsOfADevice).Select(v => $"{v.Key} {v.Value}")]);
         WriteLoads(page, answer);
         var live = answer.Points.Where(p => p.Reach != Reach.Dead).ToArray();
         if (live.Length > 0)
@@ -23,6 +23,10 @@ public static class LiveText
         WriteDead(page, answer, words);
         return Footing.Write(page.Line(), answer.RestsOn, answer.Assumed);
     }
+
+    /// <summary>A device's own variable bears its tag alone; the rest are its inner works, and in the JSON answer.</summary>
+    private static bool IsOfADevice(KeyValuePair<string, string> variable) =>
+        !variable.Key.Contains('.', StringComparison.Ordinal);
 
     private static void WriteSettled(Page page, Settled settled) =>
         _ = settled switch

@@ -41,18 +41,34 @@ internal static class ReachText
         FindingText.WritePath(page, reach.Path);
     }
 
+    /// <summary>A row for the points of one device that are alike; nodes, which have no device, alike.</summary>
     public static void WriteTable(Page page, IEnumerable<PointReach> points, Vocabulary words)
     {
-        var table = new Table("point", "is", "from", "how", "place");
-        foreach (var point in points)
+        var table = new Table("place", "part", "is", "from", "how", "points");
+        foreach (var alike in points.GroupBy(p => Cells(p, words)).OrderBy(g => g.Key.Place.Length == 0))
             table.Add(
-                point.Reach == Reach.Dead ? Style.Plain : Style.Danger,
-                point.Point,
-                Word(point, words),
-                string.Join(", ", point.From),
-                How(point, words),
-                point.Place ?? ""
+                Style.Danger,
+                alike.Key.Place,
+                alike.Key.Device,
+                alike.Key.Word,
+                alike.Key.From,
+                alike.Key.How,
+                string.Join(" ", alike.Select(p => p.Point[DeviceOf(p.Point).Length..].TrimStart(':')))
             );
         table.WriteTo(page);
     }
+
+    private static Row Cells(PointReach point, Vocabulary words) =>
+        new(
+            point.Place ?? "",
+            DeviceOf(point.Point),
+            Word(point, words),
+            string.Join(", ", point.From),
+            How(point, words)
+        );
+
+    private static string DeviceOf(string point) =>
+        point[..Math.Max(0, point.IndexOf(':', StringComparison.Ordinal))];
+
+    private sealed record Row(string Place, string Device, string Word, string From, string How);
 }

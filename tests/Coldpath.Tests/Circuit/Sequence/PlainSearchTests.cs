@@ -1,0 +1,64 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Sequence;
+using Coldpath.Circuit.States;
+using FluentAssertions;
+using Xunit;
+
+namespace Coldpath.Tests.Circuit.Sequence;
+
+public class PlainSearchTests
+{
+    private const int Panels = 120;
+    private const int Targets = 3;
+
+    [Fact]
+    public void Sets_of_states_are_those_that_a_plain_search_finds()
+    {
+        foreach (var number in Enumerable.Range(500_000, Panels))
+        {
+            var panel = Panel(number);
+            var plain = new PlainSearch(panel);
+
+            Same("settled", panel.Settling.Settled, plain.Settled);
+            Same("steady", panel.Settling.Steady, plain.Steady);
+            Same("race", panel.Settling.Race, plain.Race);
+            Same("standing", panel.Settling.Standing, plain.Standing);
+            Same("reachable", panel.Reachable, plain.Reachable);
+
+            void Same(string what, Diagram mine, IReadOnlySet<State> theirs) =>
+                plain
+                    .All.Where(s => panel.Space.Holds(mine, s) != theirs.Contains(s))
+                    .Should()
+                    .BeEmpty($"{what} of panel {number}");
+        }
+    }
+
+    [Fact]
+    public void No_story_is_shorter_or_earlier_in_declared_order()
+    {
+        var told = 0;
+        foreach (var number in Enumerable.Range(500_000, Panels))
+        {
+            var panel = Panel(number);
+            if (panel.RestsOnUncertain)
+                continue;
+            var plain = new PlainSearch(panel);
+            var dice = new System.Random(number);
+            foreach (
+                var target in Enumerable.Range(0, Targets).Select(_ => plain.All[dice.Next(plain.All.Count)])
+            )
+            {
+                var story = panel.ShortestTo(panel.Space.Of(target));
+                var moves = plain.Shortest(s => s == target);
+                if (moves is null)
+                    story.Should().BeNull();
+                else
+                    story!.Steps.Select(s => s.Move).Should().Equal(moves, $"panel {number}");
+                told += moves is null ? 0 : 1;
+            }
+        }
+        told.Should().BeGreaterThan(Panels / 2);
+    }
+
+    private static Behaviour Panel(int number) => new(RandomPanels.Panel(number, 128), new DiagramTable());
+}
