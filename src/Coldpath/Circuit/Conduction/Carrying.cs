@@ -40,16 +40,26 @@ internal sealed class Carrying
         return Table.And(conducts, OnCycle(current.Value, EndsOf(link), LastingHubs));
     }
 
-    /// <summary>The element is solid, and some shorted supply drives current through it along solid elements.</summary>
-    public Diagram CarriesShort(Link link) => Table.AnyOf(LastingHubs.Select(hub => CarriesShort(link, hub)));
+    /// <summary>
+    /// The element is solid and lies on a cycle of solid elements through a conductor that drives the current of a
+    /// short: each two elements of a block share a cycle, and with one cycle in it that does not sum to zero every
+    /// element of the block lies on such a one.
+    /// </summary>
+    public Diagram CarriesShort(Link link) => CarriesShort(link, sources.Lasting.SelectMany(s => s));
 
-    /// <summary>The element is solid, and this supply, shorted, drives current through it along solid elements.</summary>
-    public Diagram CarriesShort(Link link, int supply)
+    /// <summary>As above, through a conductor of this supply.</summary>
+    public Diagram CarriesShort(Link link, int supply) => CarriesShort(link, sources.BySupply[supply]);
+
+    private Diagram CarriesShort(Link link, IEnumerable<Source> conductors)
     {
-        var shorted = shorts.Of(supply);
-        return !link.IsSolid || shorted.IsFalse
-            ? Diagram.False
-            : Table.AllOf(link.Closed, shorted, OnCycle(shortCurrent.Value, EndsOf(link), [supply]));
+        if (!link.IsSolid)
+            return Diagram.False;
+        var ways =
+            from conductor in conductors
+            let driven = Table.And(link.Closed, shorts.DrivenBy(conductor))
+            where !driven.IsFalse
+            select Table.And(driven, shortCurrent.Value.Holds(SpokeOf(conductor), EndsOf(link)));
+        return Table.AnyOf(ways);
     }
 
     /// <summary>
@@ -79,9 +89,15 @@ internal sealed class Carrying
         return graph;
     }
 
+    /// <summary>Solid elements, and each conductor as a node of its own between its supply and its net.</summary>
     private GuardedGraph ShortGraph()
     {
-        var graph = WithHubs(source => !source.IsStored);
+        var graph = new GuardedGraph(Table, mesh.NetCount + sources.SupplyCount + sources.All.Count);
+        foreach (var source in sources.All.Where(s => !s.IsStored))
+        {
+            graph.Join(mesh.NetCount + source.SupplyIndex, SpokeOf(source), source.On);
+            graph.Join(SpokeOf(source), source.Net, Diagram.True);
+        }
         foreach (var link in mesh.Links)
             if (link.IsSolid)
                 graph.Join(link.A, link.B, link.Closed);
@@ -89,6 +105,8 @@ internal sealed class Carrying
                 graph.Join(link.A, link.B, shorts.Of(link));
         return graph;
     }
+
+    private int SpokeOf(Source source) => mesh.NetCount + sources.SupplyCount + source.Index;
 
     private GuardedGraph LooseGraph()
     {

@@ -13,6 +13,7 @@ internal sealed class Shorts
     private readonly Sources sources;
     private readonly Feeding feeding;
     private readonly Diagram[] shorted;
+    private readonly Diagram[] driving;
 
     public Shorts(Mesh mesh, Sources sources, Feeding feeding)
     {
@@ -21,8 +22,13 @@ internal sealed class Shorts
         this.feeding = feeding;
         shorted = new Diagram[sources.SupplyCount];
         Array.Fill(shorted, Diagram.False);
+        driving = new Diagram[sources.All.Count];
+        Array.Fill(driving, Diagram.False);
         foreach (var supply in sources.Lasting)
-            Add(supply[0].SupplyIndex, Table.Or(WithinSupply(supply), ThroughDiodes(supply)));
+        {
+            WithinSupply(supply);
+            ThroughDiodes(supply);
+        }
         foreach (var group in Meeting())
             Judge(group, 0, [], Diagram.True);
     }
@@ -33,6 +39,9 @@ internal sealed class Shorts
     public Diagram Any => Table.AnyOf(shorted);
 
     public Diagram Of(int supply) => shorted[supply];
+
+    /// <summary>The conductor drives the current of a short.</summary>
+    public Diagram DrivenBy(Source source) => driving[source.Index];
 
     /// <summary>The diode joins plus to minus in its own direction.</summary>
     public Diagram Of(Link diode)
@@ -71,33 +80,36 @@ internal sealed class Shorts
 
     private void Add(int supply, Diagram condition) => shorted[supply] = Table.Or(shorted[supply], condition);
 
+    private void AddDriving(Source source, Diagram condition) =>
+        driving[source.Index] = Table.Or(driving[source.Index], condition);
+
+    /// <summary>Two conductors of one supply that are joined, or that a diode joins.</summary>
+    private void Add(Source a, Source b, Diagram condition)
+    {
+        Add(a.SupplyIndex, condition);
+        AddDriving(a, condition);
+        AddDriving(b, condition);
+    }
+
     private Diagram Meet(Source a, Source b)
     {
         var on = Table.And(a.On, b.On);
         return on.IsFalse ? on : Table.And(on, mesh.Joined(a.Net, b.Net));
     }
 
-    private Diagram WithinSupply(IReadOnlyList<Source> supply)
+    private void WithinSupply(IReadOnlyList<Source> supply)
     {
-        var pairs =
-            from a in supply
-            from b in supply
-            where a.Index < b.Index && !a.SameVoltage(b)
-            select Meet(a, b);
-        return Table.AnyOf(pairs);
+        foreach (var a in supply)
+        foreach (var b in supply.Where(b => a.Index < b.Index && !a.SameVoltage(b)))
+            Add(a, b, Meet(a, b));
     }
 
-    private Diagram ThroughDiodes(IReadOnlyList<Source> supply)
+    private void ThroughDiodes(IReadOnlyList<Source> supply)
     {
-        var ways =
-            from diode in mesh.Links
-            where diode.Type == ElementType.Diode && !diode.Closed.IsFalse
-            from plus in supply
-            where plus.Conductor.Polarity == Polarity.Plus
-            from minus in supply
-            where minus.Conductor.Polarity == Polarity.Minus
-            select Of(diode, plus, minus);
-        return Table.AnyOf(ways);
+        foreach (var diode in mesh.Links.Where(l => l.Type == ElementType.Diode && !l.Closed.IsFalse))
+        foreach (var plus in supply.Where(c => c.Conductor.Polarity == Polarity.Plus))
+        foreach (var minus in supply.Where(c => c.Conductor.Polarity == Polarity.Minus))
+            Add(plus, minus, Of(diode, plus, minus));
     }
 
     private Diagram Of(Link diode, Source plus, Source minus) =>
@@ -152,6 +164,8 @@ internal sealed class Shorts
         {
             foreach (var supply in VoltageCycles.Shorted(placed))
                 Add(supply, condition);
+            foreach (var conductor in VoltageCycles.Driving(placed))
+                AddDriving(conductor, condition);
             return;
         }
         var source = group[next];

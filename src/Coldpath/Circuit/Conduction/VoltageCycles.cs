@@ -28,6 +28,27 @@ internal static class VoltageCycles
             .Order();
     }
 
+    /// <summary>
+    /// The conductors that drive the current of a short: the supply's own node, joined to each of its conductors, and
+    /// the conductor lie on a cycle that does not sum to zero. A supply that is part of a short by the voltage between
+    /// two conductors need not drive it by either of them.
+    /// </summary>
+    public static IEnumerable<Source> Driving(IReadOnlyList<(Source Source, int Component)> placed)
+    {
+        var hubs = placed.Select(p => p.Component).DefaultIfEmpty(-1).Max() + 1;
+        var nodes = hubs + placed.Select(p => p.Source.SupplyIndex).DefaultIfEmpty(-1).Max() + 1;
+        Edge[] edges = [.. placed.Select(p => Spoke(p.Source, hubs + p.Source.SupplyIndex, p.Component))];
+        var blocks = new Blocks(nodes, edges.Select(e => (e.A, e.B)));
+        return placed
+            .Index()
+            .GroupBy(p => blocks.OfEdge[p.Index])
+            .Where(block => !SumsToZero([.. block.Select(p => edges[p.Index])]))
+            .SelectMany(block => block.Select(p => p.Item.Source));
+    }
+
+    private static Edge Spoke(Source source, int hub, int component) =>
+        new(source.SupplyIndex, source.Supply.Group, hub, component, source.Volts);
+
     private static IEnumerable<Edge> Edges(IReadOnlyList<(Source Source, int Component)> placed)
     {
         for (var i = 0; i < placed.Count; i++)

@@ -111,6 +111,16 @@ public sealed class ShortTests
     }
 
     [Fact]
+    public void The_short_of_one_supply_does_not_flow_through_its_tie_to_a_like_one()
+    {
+        var bench = new Bench().Star("MAINS", "L1 L2 L3 N").Star("GEN", "G1 G2 G3 N");
+        bench.Link("F1", ElementType.Thermal, "L1", "G1").Link("F2", ElementType.Thermal, "G2", "x");
+        bench.Contact("x", "G3", "K");
+        bench.Holds(n => n.CarriesShort("F2"), "K").Should().BeTrue();
+        bench.Holds(n => n.CarriesShort("F1"), "K").Should().BeFalse();
+    }
+
+    [Fact]
     public void A_diode_closes_the_loop_of_its_short_but_is_no_candidate()
     {
         var bench = new Bench().Direct("DC", "p m").Diode("a", "m");
