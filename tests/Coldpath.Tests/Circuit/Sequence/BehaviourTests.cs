@@ -90,6 +90,23 @@ public class BehaviourTests
     }
 
     [Fact]
+    public void A_buzzer_that_another_relay_ends_buzzes_only_for_a_while()
+    {
+        var panel = Of(
+            new Board()
+                .Switch("S1", "off", "on")
+                .Contact("L1", "c0", "S1", "on")
+                .Contact("c0", "c1", "K2", "out")
+                .Contact("c1", "c2", "K1", "out")
+                .Coil("K1", "c2", "N")
+                .Coil("K2", "c0", "N")
+        );
+
+        panel.Settling.Chatter.IsFalse.Should().BeTrue();
+        panel.Settling.TransientChatter().Should().Be(panel.Of(All(Is("S1", "on"), Is("K2", "out"))));
+    }
+
+    [Fact]
     public void Buzzers_side_by_side_are_one_component_and_a_held_relay_beside_them_splits_it()
     {
         var board = new Board().Switch("S1", "off", "on").Contact("L1", "c0", "S1", "on");
