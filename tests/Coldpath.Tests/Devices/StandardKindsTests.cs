@@ -111,11 +111,14 @@ public class StandardKindsTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void ReadsWithoutFindings(string name)
+    public void ReadsAndIsLaidOut(string name)
     {
-        var parsed = PanelParser.Parse(new SourceText(name, KindLibrary.Standard.TextOf(name)!));
+        var text = KindLibrary.Standard.TextOf(name)!;
+        var source = new SourceText(name, text);
+        var parsed = PanelParser.Parse(source);
 
         parsed.Findings.Should().BeEmpty();
+        PanelFormatter.Format(parsed.Panel, source).Should().Be(text);
         parsed.Panel.Statements.Should().ContainSingle().Which.Should().BeOfType<KindSyntax>();
         var kind = KindCompiler.Describe(KindLibrary.Standard.Find(name)!);
         kind.Name.Should().Be(name);
