@@ -98,6 +98,7 @@ public class StandardKindsTests
         "earth XPE",
         "earth XPE electrode",
         "motor M1 75 hp 460 V, 96 A, service factor 1.15, stall 12 s hot",
+        "motor M1 permanent magnet, 5 kW 400 V",
         "motor M1 six-lead 30 kW 400 V, 57 A",
         "motor M1 six-lead part winding, 30 kW",
         "motor M1 nine-lead 10 hp",
