@@ -16,7 +16,7 @@ public sealed class IsolateQuestion
     public IsolateQuestion(Evidence evidence)
     {
         this.evidence = evidence;
-        isolators = new Isolators(evidence.Whole.Netlist, new());
+        isolators = new Isolators(evidence.Whole.Netlist, new()) { Usual = [.. Usual(evidence)] };
     }
 
     /// <param name="targets">Points, all to be dead.</param>
@@ -145,14 +145,13 @@ public sealed class IsolateQuestion
     /// <summary>The positions that matter: what differs from powered, isolators aside.</summary>
     private IReadOnlyList<KeyValuePair<string, string>> Witness(Survival survival)
     {
-        var powered = evidence.Behaviour.Powered;
         var taken = survival.Done.ToHashSet();
         return
         [
             .. evidence
                 .Whole.Netlist.Variables.Select((v, i) => (Variable: v, Index: i))
                 .Where(p =>
-                    survival.State[p.Index] != Usual(p.Variable, powered)
+                    survival.State[p.Index] != isolators.Usual![p.Index]
                     && !taken.Contains(p.Variable.Device)
                 )
                 .Select(p =>
@@ -161,9 +160,14 @@ public sealed class IsolateQuestion
         ];
     }
 
-    /// <summary>The variable's value when powered; a failure's at rest.</summary>
-    private int Usual(Variable variable, Circuit.States.State powered) =>
-        variable.Kind == VariableKind.Failure
-            ? evidence.Whole.States.IndexOfValue(variable.Name, variable.Rest)
-            : powered[evidence.Behaviour.Space.IndexOf(variable.Name)];
+    /// <summary>Each variable's value when powered; a failure's at rest.</summary>
+    private static IEnumerable<int> Usual(Evidence evidence)
+    {
+        var powered = evidence.Behaviour.Powered;
+        return evidence.Whole.Netlist.Variables.Select(v =>
+            v.Kind == VariableKind.Failure
+                ? evidence.Whole.States.IndexOfValue(v.Name, v.Rest)
+                : powered[evidence.Behaviour.Space.IndexOf(v.Name)]
+        );
+    }
 }

@@ -30,18 +30,19 @@ public sealed class LiveQuestion(Evidence evidence)
     {
         var state = made[^1].State;
         var reaches = new Reaches(evidence, state);
-        var doubts = Doubts(made).ToArray();
+        var coils = Doubts(made).ToArray();
+        PointReach[] points = [.. evidence.Netlist.Points.Select(p => Doubted(reaches.Of(p), p, state, coils))];
         return new()
         {
             Panel = evidence.Panel.Name,
             Rules = evidence.Netlist.Rules,
-            Complete = doubts.Length == 0,
-            Incomplete = doubts,
+            Complete = points.All(p => p.Reach != Reach.Unknown),
+            Incomplete = [.. coils, .. points.Select(p => p.Doubt).OfType<string>().Distinct().Except(coils)],
             Start = fromRest ? "rest" : "powered",
             Steps = [.. made.SelectMany(Tell)],
             Settled = SettledAs(made[^1]),
             State = narration.Values(state),
-            Points = [.. evidence.Netlist.Points.Select(reaches.Of)],
+            Points = points,
             Loads =
             [
                 .. evidence
@@ -51,6 +52,43 @@ public sealed class LiveQuestion(Evidence evidence)
             RestsOn = Doubtful.Parts(evidence.Panel),
             Assumed = evidence.Netlist.Assumed,
         };
+    }
+
+    /// <summary>
+    /// A point is called dead only if it is so whatever an uncertain coil on the way did, and with every stored source
+    /// charged: a charge comes and goes unseen.
+    /// </summary>
+    private PointReach Doubted(PointReach reach, Point point, State state, IReadOnlyList<string> coils)
+    {
+        if (reach.Reach != Reach.Dead)
+            return reach;
+        if (coils.Count > 0)
+            return reach with { Reach = Reach.Unknown, Doubt = coils[0] };
+        var store = Stores.FirstOrDefault(s => IsLive(point, Charged(state, s)));
+        return store is null
+            ? reach
+            : reach with
+            {
+                Reach = Reach.Unknown,
+                Doubt = $"{store.Name} may be charged: discharge it and measure",
+            };
+    }
+
+    private IEnumerable<Supply> Stores =>
+        evidence
+            .Netlist.Supplies.Concat(evidence.Netlist.Converters.Select(c => c.Output))
+            .Where(s => s.Store is not null);
+
+    private bool IsLive(Point point, State state) =>
+        evidence.Behaviour.Space.Holds(evidence.Network.Live(point.Net), state);
+
+    /// <summary>The state with the store's condition away from rest.</summary>
+    private State Charged(State state, Supply store)
+    {
+        var variable = evidence.Behaviour.Space.IndexOf(store.Store!.Variable);
+        var values = evidence.Netlist.Variables[variable];
+        var charged = values.Values.Index().First(v => v.Item != values.Rest).Index;
+        return state.With(variable, charged);
     }
 
     private IEnumerable<StoryStep> Tell(Operated operated)

@@ -91,6 +91,7 @@ public static class PassingPositions
             .Concat(netlist.Constraints.Select(c => c.Holds))
             .Concat(netlist.Intents.Select(i => i.When))
             .OfType<Expression>()
+            .Distinct<Expression>(ReferenceEqualityComparer.Instance)
             .SelectMany(c => VariablesIn(c).Distinct().Select(v => (v, c)));
     }
 

@@ -27,6 +27,9 @@ public sealed record PlacedDevice
     /// <summary>Its declaration.</summary>
     public required Span Span { get; init; }
 
+    /// <summary>Those of its kind, then those of contacts in use, then others that are named, as on a strip.</summary>
+    public IReadOnlyList<string> Terminals { get; init; } = [];
+
     /// <summary>Contacts of its families that are wired, in the order of their numbers.</summary>
     public IReadOnlyList<Contact> Contacts { get; init; } = [];
 }

@@ -85,6 +85,7 @@ public class IntentTests
     [InlineData("never K1 shut", "shut", "K1 has no state \"shut\"; it has in, closed, live, dead")]
     [InlineData("never M1:U pressed", "pressed", "a terminal or node is live or dead, not \"pressed\"")]
     [InlineData("never K9 closed", "K9", "K9 is not declared")]
+    [InlineData("dead node 9 when Q1 open", "9", "9 is not declared")]
     [InlineData("dead M1:Q when Q1 open", "Q", "M1 has no terminal Q; it has U, V, W")]
     public void What_cannot_be_meant_is_said_where_it_stands(string line, string place, string message)
     {

@@ -41,6 +41,22 @@ public class SamplePanelTests
         NetlistJson.ToText(renamed).Should().Be(renaming.OfNetlist(netlist));
     }
 
+    [Theory]
+    [MemberData(nameof(Panels))]
+    public void Writing_its_contacts_numbers_changes_no_meaning(Sample panel)
+    {
+        var source = new SourceText(panel.Name, panel.Text);
+        var parsed = PanelParser.Parse(source);
+        var bound = PanelBinder.Bind(parsed, KindLibrary.Standard);
+        var formatted = PanelFormatter.Format(parsed.Panel, source, bound.Panel.AllocatedContacts);
+        var again = Bind(formatted);
+        again.Panel.AllocatedContacts.Should().BeEmpty();
+        NetlistJson
+            .ToText(WithoutPlaces(again.Netlist!))
+            .Should()
+            .Be(NetlistJson.ToText(WithoutPlaces(bound.Netlist!)));
+    }
+
     [Fact]
     public void No_text_however_broken_makes_binding_throw()
     {
@@ -75,6 +91,13 @@ public class SamplePanelTests
 
     private static BoundResult Bind(string text) =>
         PanelBinder.Bind(PanelParser.Parse(new SourceText("sample.panel", text)), KindLibrary.Standard);
+
+    private static Netlist WithoutPlaces(Netlist netlist) =>
+        netlist with
+        {
+            Devices = [.. netlist.Devices.Select(d => d with { Span = [] })],
+            Intents = [.. netlist.Intents.Select(i => i with { Span = [] })],
+        };
 
     /// <summary>Words exchanged, doubled, left out and put in.</summary>
     private static string Broken(string text, Random random, int edits, string[] tokens)

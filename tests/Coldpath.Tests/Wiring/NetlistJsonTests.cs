@@ -1,17 +1,16 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Coldpath.Tests.Circuit;
 using Coldpath.Tests.Circuit.Comparison;
+using Coldpath.Tests.Sheets;
 using Coldpath.Wiring;
 using FluentAssertions;
-using Json.Schema;
 using Xunit;
 
 namespace Coldpath.Tests.Wiring;
 
 public class NetlistJsonTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(File.ReadAllText(SchemaFile()));
-
     [Fact]
     public void Every_netlist_is_valid_against_the_schema()
     {
@@ -242,20 +241,5 @@ public class NetlistJsonTests
             ],
         };
 
-    private static bool IsValid(string json)
-    {
-        using var document = JsonDocument.Parse(json);
-        return Schema.Evaluate(document.RootElement).IsValid;
-    }
-
-    private static string SchemaFile()
-    {
-        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
-            if (
-                Path.Combine(at.FullName, "src/Coldpath/Wiring/netlist.schema.json") is var file
-                && File.Exists(file)
-            )
-                return file;
-        throw new FileNotFoundException("netlist.schema.json");
-    }
+    private static bool IsValid(string json) => Schemas.Fits(JsonNode.Parse(json)!, "netlist.schema.json");
 }

@@ -26,6 +26,12 @@ public sealed class Isolators
         levels = [.. acts.Select(panel.LevelOf)];
     }
 
+    /// <summary>
+    /// Values that a reader expects, one for each variable of the netlist; how something stays live is told with as many
+    /// of them, from the first on, as it can be. Null: any will do.
+    /// </summary>
+    public IReadOnlyList<int>? Usual { get; init; }
+
     /// <summary>Isolating devices, then stored sources, in declared order.</summary>
     public IReadOnlyList<IsolationAct> Acts => acts;
 
@@ -87,10 +93,20 @@ public sealed class Isolators
     internal Survival? Survival(Diagram live, IEnumerable<string> done)
     {
         var survivals = Table.AllOf([live, Freedom.Of(panel.Space), .. Named(done).Select(panel.IsDone)]);
-        if (panel.Space.First(survivals) is not { } state)
+        if (panel.Space.First(Nearest(survivals)) is not { } state)
             return null;
         var all = acts.Where(a => panel.Space.Holds(panel.IsDone(a), state)).Select(a => a.Name);
         return new(new State(state.Values.Take(netlist.Variables.Count)), [.. all]);
+    }
+
+    private Diagram Nearest(Diagram survivals)
+    {
+        foreach (var (variable, value) in (Usual ?? []).Index())
+        {
+            var nearer = Table.And(survivals, panel.Space.Is(variable, value));
+            survivals = nearer.IsFalse ? survivals : nearer;
+        }
+        return survivals;
     }
 
     private IEnumerable<IsolationAct> Named(IEnumerable<string> names) =>

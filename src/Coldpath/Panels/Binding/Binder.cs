@@ -65,7 +65,7 @@ internal sealed class Binder
             Drawing = header.Drawing,
             Revision = header.Revision,
             System = header.System,
-            Devices = devices.Placed(Knowledge(), contacts),
+            Devices = devices.Placed(Knowledge(), contacts, terminals),
             Nets = joined.Nets.InOrder,
             Bonds = joined.Bonds,
             Chains = joined.Chains,
@@ -96,7 +96,7 @@ internal sealed class Binder
     private string? Spoken(RefSyntax reference) =>
         reader.Read(reference) switch
         {
-            DeviceReading { Syntax.Terminals: null } device => device.Tag,
+            DeviceReading { Syntax.Terminals: null, Words: "" } device => device.Tag,
             var reading => points.PinsOf(reading) is [var pin, ..] ? pin.ToString() : null,
         };
 
@@ -104,7 +104,7 @@ internal sealed class Binder
         [
             .. from statement in syntax.Statements.OfType<UntracedSyntax>()
             from reference in statement.What
-            from pin in UntracedPins(reference)
+            from pin in points.PinsOf(reader.Read(reference)) ?? []
             select new UntracedPoint(
                 pin.ToString(),
                 points.NetOf(pin),
@@ -113,21 +113,6 @@ internal sealed class Binder
                 reference.Span
             ),
         ];
-
-    private IReadOnlyList<Pin> UntracedPins(RefSyntax reference)
-    {
-        var reading = reader.Read(reference);
-        if (reading is DeviceReading { Syntax.Terminals: null } device)
-            findings.Add(
-                Complaint.UnknownTerminal.At(
-                    reference.Span,
-                    $"untraced names a terminal or node, and {device.Tag} does not say which terminal",
-                    device.Tag,
-                    $"write {device.Tag}:TERMINAL"
-                )
-            );
-        return points.PinsOf(reading) ?? [];
-    }
 
     private string DeviceAt(Pin pin) =>
         pin.Device ?? (!pin.IsEarth && joined.Nets.Of(pin).Terminals is [var first, ..] ? first.Device : "");

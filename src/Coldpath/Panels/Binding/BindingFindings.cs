@@ -38,6 +38,12 @@ internal sealed class BindingFindings
             found.Add(finding);
     }
 
+    /// <summary>"did you mean K1?"; null when no name is near, or when so much was said that nobody will read on.</summary>
+    public string? DidYouMean(string written, IEnumerable<string> candidates) =>
+        found.Count < Limits.Findings && NearNames.Nearest(written, candidates) is { } near
+            ? $"did you mean {near}?"
+            : null;
+
     public void Add(IEnumerable<Finding> findings)
     {
         foreach (var finding in findings)

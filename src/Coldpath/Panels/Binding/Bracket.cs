@@ -15,7 +15,10 @@ internal sealed record ConductorUse(string Mark, Pin Chosen, IReadOnlyList<Pin> 
 /// </summary>
 internal sealed class Bracket(DeviceReading reading, TerminalBook book, ConductorNames conductors)
 {
-    private readonly IReadOnlyList<string> terminals = book.Of(reading.Tag);
+    /// <summary>So many terminals are looked through for the one that was meant.</summary>
+    private const int MostCompared = 50;
+
+    private readonly TerminalSet terminals = book.Of(reading.Tag);
 
     /// <summary>Poles as passed by a bare name; for a busbar or a device without poles, its terminals twice.</summary>
     private readonly IReadOnlyList<(string Left, string Right)> poles = PolesOrSides(reading);
@@ -27,7 +30,7 @@ internal sealed class Bracket(DeviceReading reading, TerminalBook book, Conducto
     public bool Waits { get; private set; }
 
     /// <summary>The terminal that one name stands for wherever it is written; null when there is none.</summary>
-    public string? Terminal(WordSyntax name) => Own(name.Text, terminals) ?? Unknown(name);
+    public string? Terminal(WordSyntax name) => terminals.Find(name.Text) ?? Unknown(name);
 
     /// <summary>The same as a pin; a device's own earth is the earth.</summary>
     public Pin? Pin(WordSyntax name)
@@ -58,7 +61,7 @@ internal sealed class Bracket(DeviceReading reading, TerminalBook book, Conducto
             return (Lefts([.. onRight.Order()]), Rights(onRight));
         if (byConductor.TrueForAll(p => p is not null))
             return (Lefts(byConductor), Rights([.. byConductor.Order()]));
-        var touched = Every(names, n => Own(n.Text, terminals) ?? Unknown(n));
+        var touched = Every(names, n => terminals.Find(n.Text) ?? Unknown(n));
         if (touched is null || SidesMixed(names, touched))
             return null;
         return (touched, touched);
@@ -107,7 +110,7 @@ internal sealed class Bracket(DeviceReading reading, TerminalBook book, Conducto
     /// <summary>Says so when only the side away from the chain has the marking; it is not guessed which is meant.</summary>
     private string? OtherSide(WordSyntax name, bool loadSide)
     {
-        if (Findings.Count > 0 || Own(name.Text, terminals) is not { } terminal)
+        if (MayYetCome() || Findings.Count > 0 || terminals.Find(name.Text) is not { } terminal)
             return null;
         var (near, far) = loadSide ? ("load", "line") : ("line", "load");
         var message = $"{name} of {reading.Tag} is not on its {near} side, which the chain meets here";
@@ -118,7 +121,7 @@ internal sealed class Bracket(DeviceReading reading, TerminalBook book, Conducto
 
     /// <summary>A number, or a marking of a device without poles, can mean its own terminal only.</summary>
     private string? Anywhere(string mark) =>
-        Markings.IsNumber(mark) || poles.All(p => p.Left == p.Right) ? Own(mark, terminals) : null;
+        Markings.IsNumber(mark) || poles.All(p => p.Left == p.Right) ? terminals.Find(mark) : null;
 
     /// <summary>The pole's terminal on the chain's side, by the conductor there or the marking of its other side.</summary>
     private string? ByConductor(WordSyntax name, IReadOnlyList<string> side, bool loadSide)
@@ -164,6 +167,13 @@ internal sealed class Bracket(DeviceReading reading, TerminalBook book, Conducto
         return partly.Count == 1 ? partly[0] : null;
     }
 
+    /// <summary>What is not found may be a conductor's name that other chains will bring.</summary>
+    private bool MayYetCome()
+    {
+        Waits |= !conductors.AreAll;
+        return Waits;
+    }
+
     private string? Ambiguous(WordSyntax name, IReadOnlyList<string> candidates)
     {
         var message =
@@ -174,12 +184,12 @@ internal sealed class Bracket(DeviceReading reading, TerminalBook book, Conducto
 
     private string? Unknown(WordSyntax name)
     {
-        Waits = true;
-        if (Findings.Count > 0)
+        if (MayYetCome() || Findings.Count > 0)
             return null;
-        var known = terminals.Count == 0 ? "it has none" : $"it has {Listed()}";
+        var known = terminals.InOrder.Count == 0 ? "it has none" : $"it has {Listed()}";
         var message = $"{reading.Tag} has no terminal {name}; {known}";
-        var near = NearNames.Nearest(name.Text, terminals.SelectMany(t => t.Split('/').Append(t)));
+        var marks = terminals.InOrder.Take(MostCompared).SelectMany(t => t.Split('/').Append(t));
+        var near = NearNames.Nearest(name.Text, marks);
         var remedy = near is null ? null : $"did you mean {near}?";
         Findings.Add(Complaint.UnknownTerminal.At(name.Span, message, reading.Tag, remedy));
         return null;
@@ -188,7 +198,7 @@ internal sealed class Bracket(DeviceReading reading, TerminalBook book, Conducto
     private string Listed()
     {
         const int Shown = 12;
-        var shown = string.Join(", ", terminals.Take(Shown));
-        return terminals.Count > Shown ? $"{shown}, …" : shown;
+        var shown = string.Join(", ", terminals.InOrder.Take(Shown));
+        return terminals.InOrder.Count > Shown ? $"{shown}, …" : shown;
     }
 }

@@ -35,11 +35,12 @@ internal sealed class ConditionBinding(
         var reading = reader.Read(state.Subject);
         if (reading is Unreadable)
             return null;
-        if (reading is DeviceReading { Syntax.Terminals: null } device)
+        if (reading is DeviceReading { Syntax.Terminals: null, Words: "" } device)
             return OfKind(device, state.State) ?? OfAnyDevice(device, state.State) ?? Unknown(state, device);
         return points.Of(reading) is not { } nets
             ? null
-            : LiveOrDead(state.State, nets) ?? UnknownOfPoint(state);
+            : LiveOrDead(state.State, Expression.AnyOf(nets.Select(n => new Live(n))))
+                ?? UnknownOfPoint(state);
     }
 
     private Expression? OfKind(DeviceReading device, string state)
@@ -51,18 +52,19 @@ internal sealed class ConditionBinding(
     private Expression? OfAnyDevice(DeviceReading device, string state)
     {
         var network = device.Device.Blueprint!.Network;
-        return LiveOrDead(state, points.OfDevice(device.Tag))
+        return LiveOrDead(state, points.AnyLive(device.Tag))
             ?? AtPosition(device.Tag, network, state)
             ?? OfLoads(device.Tag, network, state)
             ?? OfSupplies(device.Tag, network, state);
     }
 
-    private static Expression? LiveOrDead(string state, IReadOnlyList<string> nets) =>
+    /// <summary>A device without terminals is neither.</summary>
+    private static Expression? LiveOrDead(string state, Expression anyLive) =>
         state switch
         {
-            _ when nets.Count == 0 => null,
-            "live" => Expression.AnyOf(nets.Select(n => new Live(n))),
-            "dead" => Expression.Negate(Expression.AnyOf(nets.Select(n => new Live(n)))),
+            _ when anyLive is Constant => null,
+            "live" => anyLive,
+            "dead" => Expression.Negate(anyLive),
             _ => null,
         };
 
@@ -116,8 +118,7 @@ internal sealed class ConditionBinding(
         var states = StatesOf(device).ToList();
         var span = state.Predicate[0].Span.Through(state.Predicate[^1].Span);
         var message = $"{device.Tag} has no state \"{state.State}\"; it has {string.Join(", ", states)}";
-        var near = NearNames.Nearest(state.State, states);
-        var remedy = near is null ? null : $"did you mean {near}?";
+        var remedy = findings.DidYouMean(state.State, states);
         findings.Add(Complaint.UnknownState.At(span, message, device.Tag, remedy));
         return null;
     }

@@ -8,14 +8,15 @@ namespace Coldpath.Panels.Binding;
 /// </summary>
 internal sealed class ConductorNames
 {
-    public static readonly ConductorNames None = new([], new Joints());
+    public static readonly ConductorNames None = new([], new Joints(), areAll: true);
 
     private readonly Joints joints;
     private readonly Dictionary<int, SortedSet<string>> names = [];
     private readonly ILookup<int, int> ways;
 
-    public ConductorNames(IEnumerable<(string Tag, Blueprint Blueprint)> devices, Joints joints)
+    public ConductorNames(IEnumerable<(string Tag, Blueprint Blueprint)> devices, Joints joints, bool areAll)
     {
+        AreAll = areAll;
         this.joints = joints;
         var known = devices.ToList();
         ways = known
@@ -27,6 +28,9 @@ internal sealed class ConductorNames
         foreach (var (terminal, name) in Sources(blueprint))
             Spread(Net(tag, terminal), name);
     }
+
+    /// <summary>No more will come to be known.</summary>
+    public bool AreAll { get; }
 
     public IReadOnlyCollection<string> At(Pin pin) =>
         names.TryGetValue(joints.RootOf(pin), out var found) ? found : [];

@@ -73,6 +73,14 @@ internal sealed class ContactBook
             Refuse(reading, message);
             return;
         }
+        if (
+            chosen.Select(c => list.Between(c.Family, c.Number)).FirstOrDefault() is { } other
+            && !chosen.Any(c => c.Family == other.Family)
+        )
+        {
+            Refuse(reading, $"{reading.Tag}:{name} is a contact of the sort {other.Family.Name} elsewhere");
+            return;
+        }
         var existing = chosen.Select(c => list.Find(c.Family, c.Number)).FirstOrDefault(c => c is not null);
         var contact = existing is not null ? Agreeing(reading, existing) : Introduced(reading, list, chosen);
         if (contact is not null)
@@ -156,9 +164,7 @@ internal sealed class ContactBook
     private void TakeOnlyOne(DeviceReading reading)
     {
         var family = FamilyOf(reading)!;
-        var present = Of(reading.Tag)
-            .Where(c => c.Family == family && c.Positions.SequenceEqual(reading.Positions))
-            .ToList();
+        var present = ListOf(reading).Alike(family, reading.Positions);
         if (present.Count == 0)
         {
             Allocate(reading);

@@ -10,7 +10,10 @@ internal sealed class ContactList
     private readonly HashSet<string> fixedTerminals;
     private readonly SortedSet<int> taken;
     private readonly SortedSet<string> touched = new(StringComparer.Ordinal);
-    private readonly List<Contact> contacts = [];
+    private readonly HashSet<string> ofContacts = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Left, string Right), Contact> contacts = [];
+    private readonly Dictionary<(string Family, string Positions), List<Contact>> alike = [];
+    private int lowestFree = 1;
 
     public ContactList(Blueprint blueprint)
     {
@@ -20,22 +23,29 @@ internal sealed class ContactList
     }
 
     public IReadOnlyList<Contact> InOrder =>
-        [.. contacts.OrderBy(c => c.Number).ThenBy(c => c.Left, StringComparer.Ordinal)];
+        [.. contacts.Values.OrderBy(c => c.Number).ThenBy(c => c.Left, StringComparer.Ordinal)];
 
     public Contact? Find(ContactFamily family, int number) =>
-        contacts.Find(c => c.Family == family && c.Number == number);
+        Between(family, number) is { } contact && contact.Family == family ? contact : null;
+
+    /// <summary>The contact between those terminals, of whatever sort.</summary>
+    public Contact? Between(ContactFamily family, int number) =>
+        contacts.GetValueOrDefault(TerminalsOf(family, number));
+
+    /// <summary>Contacts of one sort, and of the same positions where it goes by those.</summary>
+    public IReadOnlyList<Contact> Alike(ContactFamily family, IReadOnlyList<string> positions) =>
+        alike.GetValueOrDefault((family.Name, string.Join('|', positions)), []);
 
     public Contact Add(ContactFamily family, int number, IReadOnlyList<string> positions)
     {
-        var left = Markings.Numbered(family.LeftPattern, number);
-        var contact = new Contact(
-            family,
-            number,
-            left,
-            Markings.Numbered(family.RightPattern, number),
-            positions
-        );
-        contacts.Add(contact);
+        var (left, right) = TerminalsOf(family, number);
+        var contact = new Contact(family, number, left, right, positions);
+        contacts.Add((contact.Left, contact.Right), contact);
+        var key = (family.Name, string.Join('|', positions));
+        if (!alike.TryGetValue(key, out var others))
+            alike.Add(key, others = []);
+        others.Add(contact);
+        ofContacts.UnionWith([contact.Left, contact.Right]);
         taken.Add(number);
         return contact;
     }
@@ -43,15 +53,19 @@ internal sealed class ContactList
     /// <summary>The lowest number that no contact of the device has, whatever its sort.</summary>
     public int NextFree(ContactFamily family)
     {
-        var number = 1;
-        while (
-            taken.Contains(number)
-            || fixedTerminals.Contains(Markings.Numbered(family.LeftPattern, number))
-            || fixedTerminals.Contains(Markings.Numbered(family.RightPattern, number))
-        )
+        while (taken.Contains(lowestFree))
+            lowestFree++;
+        var number = lowestFree;
+        while (taken.Contains(number) || IsFixed(TerminalsOf(family, number)))
             number++;
         return number;
     }
+
+    private bool IsFixed((string Left, string Right) terminals) =>
+        fixedTerminals.Contains(terminals.Left) || fixedTerminals.Contains(terminals.Right);
+
+    private static (string Left, string Right) TerminalsOf(ContactFamily family, int number) =>
+        (Markings.Numbered(family.LeftPattern, number), Markings.Numbered(family.RightPattern, number));
 
     /// <summary>What "13-14" may be.</summary>
     public IEnumerable<(ContactFamily Family, int Number)> Pairs(string name) =>
@@ -94,16 +108,14 @@ internal sealed class ContactList
 
     private bool IsBetweenNamed(ContactFamily family, int number)
     {
-        var left = Markings.Numbered(family.LeftPattern, number);
-        var right = Markings.Numbered(family.RightPattern, number);
+        var (left, right) = TerminalsOf(family, number);
         var (leftUsed, rightUsed) = (IsOfContact(left), IsOfContact(right));
         return (leftUsed || touched.Contains(left))
             && (rightUsed || touched.Contains(right))
             && !(leftUsed && rightUsed);
     }
 
-    private bool IsOfContact(string terminal) =>
-        contacts.Exists(c => c.Left == terminal || c.Right == terminal);
+    private bool IsOfContact(string terminal) => ofContacts.Contains(terminal);
 
     private IEnumerable<(ContactFamily Family, int Number)> Singles(string terminal) =>
         from family in blueprint.Families

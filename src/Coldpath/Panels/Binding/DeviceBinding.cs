@@ -33,7 +33,8 @@ internal sealed class DeviceBinding
 
     public IReadOnlyList<PlacedDevice> Placed(
         IReadOnlyDictionary<string, Knowledge> knowledge,
-        ContactBook contacts
+        ContactBook contacts,
+        TerminalBook terminals
     ) =>
         [
             .. from device in Roster.InOrder
@@ -47,6 +48,7 @@ internal sealed class DeviceBinding
                 Standby = said.Common.Standby,
                 Knowledge = knowledge.GetValueOrDefault(device.Tag, Said(said.Common)),
                 Span = device.Span,
+                Terminals = terminals.Of(device.Tag).InOrder,
                 Contacts = contacts.Of(device.Tag),
             },
         ];

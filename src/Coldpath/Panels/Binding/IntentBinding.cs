@@ -86,7 +86,7 @@ internal sealed class IntentBinding(
     private string? Target(RefSyntax what)
     {
         var reading = reader.Read(what);
-        if (reading is DeviceReading { Syntax.Terminals: null } device)
+        if (reading is DeviceReading { Syntax.Terminals: null, Words: "" } device)
             return HasTerminals(device) ? device.Tag : null;
         if (points.PinsOf(reading) is not { } pins)
             return null;
@@ -124,8 +124,10 @@ internal sealed class IntentBinding(
     private DeviceReading? Device(RefSyntax reference)
     {
         var reading = reader.Read(reference);
-        if (reading is DeviceReading device)
+        if (reading is DeviceReading { Syntax.Terminals: null, Words: "" } device)
             return device;
+        if (reading is DeviceReading part)
+            return Unfit<DeviceReading>(reference, $"{part.Tag} as a whole is meant here", part.Tag);
         return reading is NodeReading node
             ? Unfit<DeviceReading>(reference, $"{node.Pin} is a node, and a device is meant here", null)
             : null;

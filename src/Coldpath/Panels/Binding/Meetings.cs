@@ -144,6 +144,7 @@ internal sealed class Meetings(
                 : offers.Offer(reading, role, [pair.Left], [pair.Right], arriving);
         var pin = bracket.Pin(name);
         Findings.AddRange(bracket.Findings);
+        Waits |= bracket.Waits;
         return pin is { } found ? offers.Touch(reading, role, [found], arriving) : null;
     }
 

@@ -12,6 +12,9 @@ internal sealed class MentionBinding(
     BindingFindings findings
 )
 {
+    /// <summary>Every two of them are kept apart, so their number must stay small.</summary>
+    private const int MostLinked = 50;
+
     public void Check(DeclarationSyntax declaration, Blueprint blueprint)
     {
         var tag = declaration.Tags[0].Text;
@@ -24,6 +27,12 @@ internal sealed class MentionBinding(
                     other,
                     $"{other} has nothing that senses current, which {tag} would act on"
                 );
+        if (blueprint.Links.Any(l => l.Devices.Count > MostLinked))
+            Unfit(
+                declaration,
+                tag,
+                $"{tag} names more than {MostLinked} devices, which is all that can be linked"
+            );
         foreach (var link in blueprint.Links)
         foreach (var other in link.Devices)
             if (Known(declaration, other) is { } linked && !HasState(linked, link.State))
@@ -50,8 +59,7 @@ internal sealed class MentionBinding(
             return device.Blueprint;
         if (brokenWords.Contains(other))
             return null;
-        var near = NearNames.Nearest(other, roster.InOrder.Select(d => d.Tag));
-        var remedy = near is null ? $"declare {other}" : $"did you mean {near}?";
+        var remedy = findings.DidYouMean(other, roster.InOrder.Select(d => d.Tag)) ?? $"declare {other}";
         var span = PlaceOf(declaration, other) ?? declaration.Span;
         findings.Add(Complaint.UnknownName.At(span, $"{other} is not declared", other, remedy));
         return null;

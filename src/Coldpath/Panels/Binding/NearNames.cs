@@ -3,12 +3,15 @@ namespace Coldpath.Panels.Binding;
 /// <summary>Finds the name that was probably meant.</summary>
 internal static class NearNames
 {
+    /// <summary>Beyond this many a panel's names are too many to look through for every mistake.</summary>
+    private const int Considered = 5000;
+
     /// <summary>The nearest of the candidates, the first of equals; null when none is near.</summary>
     public static string? Nearest(string written, IEnumerable<string> candidates)
     {
         var limit = Math.Max(1, written.Length / 3);
         string? best = null;
-        foreach (var candidate in candidates)
+        foreach (var candidate in candidates.Take(Considered))
         {
             if (Math.Abs(candidate.Length - written.Length) > limit)
                 continue;

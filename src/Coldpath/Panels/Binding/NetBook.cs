@@ -11,7 +11,7 @@ internal sealed class NetBook
         this.joints = joints;
         var pins = roster
             .InOrder.Where(d => d.Blueprint is not null)
-            .SelectMany(d => terminals.Of(d.Tag).Select(t => new Pin(d.Tag, t)))
+            .SelectMany(d => terminals.Of(d.Tag).InOrder.Select(t => new Pin(d.Tag, t)))
             .Concat(nodes.InOrder.Select(n => new Pin(null, n.Text)));
         // GroupBy keeps the order in which roots are first met.
         byRoot = pins.GroupBy(joints.RootOf).ToDictionary(g => g.Key, NetOf);

@@ -38,7 +38,7 @@ internal sealed class RefReader(
 
     private Reading ReadAnew(RefSyntax reference)
     {
-        if (Nodes.NamedBy(reference) is { } named)
+        if (Nodes.NamedBy(reference) is { } named && IsNode(named.Text))
             return NodeNamed(reference, named.Text);
         var tags = Enumerable
             .Range(0, reference.Words.Count)
@@ -49,10 +49,12 @@ internal sealed class RefReader(
         if (readable.Count > 0)
             return UnknownPart(reference);
         var name = reference.Words[0].Text;
-        if (reference.Words.Count == 1 && (name == Pin.Earth.Name || nodes.Contains(name)))
+        if (reference.Words.Count == 1 && IsNode(name))
             return reference.Terminals is null ? NodeNamed(reference, name) : NodeWithTerminals(reference);
         return Unknown(reference);
     }
+
+    private bool IsNode(string name) => name == Pin.Earth.Name || nodes.Contains(name);
 
     private static NodeReading NodeNamed(RefSyntax reference, string name) =>
         new(reference, new Pin(null, name));
@@ -103,7 +105,9 @@ internal sealed class RefReader(
             if (known.Contains(position))
                 continue;
             var message = $"{device.Tag} has no position {position}; it has {string.Join(", ", known)}";
-            findings.Add(Complaint.UnknownPart.At(span, message, device.Tag, DidYouMean(position, known)));
+            findings.Add(
+                Complaint.UnknownPart.At(span, message, device.Tag, findings.DidYouMean(position, known))
+            );
             return new Unreadable(reference);
         }
         return new DeviceReading(reference, device, family.Name, [.. known.Where(positions.Contains)]);
@@ -132,7 +136,9 @@ internal sealed class RefReader(
         var parts = PartNames(roster.Find(tag.Text)!.Blueprint!).ToList();
         var has = parts.Count == 0 ? "has no parts to name" : $"has {string.Join(", ", parts)}";
         var message = $"{tag} has no part called \"{words}\"; it {has}";
-        findings.Add(Complaint.UnknownPart.At(reference.Span, message, tag.Text, DidYouMean(words, parts)));
+        findings.Add(
+            Complaint.UnknownPart.At(reference.Span, message, tag.Text, findings.DidYouMean(words, parts))
+        );
         return new Unreadable(reference);
     }
 
@@ -148,12 +154,12 @@ internal sealed class RefReader(
         var meant = TagAmong(reference);
         if (brokenWords.Contains(meant.Text))
             return new Unreadable(reference);
-        var isNode = meant.Text == Pin.Earth.Name || nodes.Contains(meant.Text);
+        var isNode = IsNode(meant.Text);
         var message = isNode ? $"{meant} is a node, not a device with parts" : $"{meant} is not declared";
         var names = roster.InOrder.Select(d => d.Tag).Concat(nodes.InOrder.Select(n => n.Text));
         var remedy = isNode
             ? null
-            : DidYouMean(meant.Text, names)
+            : findings.DidYouMean(meant.Text, names)
                 ?? $"declare {meant}, or name the node where it is first met: node {meant}";
         findings.Add(Complaint.UnknownName.At(meant.Span, message, meant.Text, remedy));
         return new Unreadable(reference);
@@ -167,7 +173,4 @@ internal sealed class RefReader(
             ?? beforePositions.Find(w => !partWords.Contains(w.Text))
             ?? reference.Words[^1];
     }
-
-    private static string? DidYouMean(string written, IEnumerable<string> candidates) =>
-        NearNames.Nearest(written, candidates) is { } near ? $"did you mean {near}?" : null;
 }

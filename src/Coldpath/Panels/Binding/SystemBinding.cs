@@ -79,9 +79,7 @@ internal static class SystemBinding
             words.Count == 0
                 ? "the system does not say how it is earthed"
                 : $"\"{earthing}\" is no earthing that is known";
-        var remedy = NearNames.Nearest(earthing, Earthings) is { } near
-            ? $"did you mean {near}?"
-            : $"one of {string.Join(", ", Earthings)}";
+        var remedy = findings.DidYouMean(earthing, Earthings) ?? $"one of {string.Join(", ", Earthings)}";
         findings.Add(Complaint.Header.At(span, message, remedy: remedy));
         return null;
     }

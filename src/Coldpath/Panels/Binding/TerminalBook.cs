@@ -6,7 +6,7 @@ namespace Coldpath.Panels.Binding;
 /// </summary>
 internal sealed class TerminalBook
 {
-    private readonly Dictionary<string, IReadOnlyList<string>> terminals = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, TerminalSet> terminals = new(StringComparer.Ordinal);
 
     public TerminalBook(Roster roster, ContactBook contacts, IEnumerable<DeviceReading> readings)
     {
@@ -16,14 +16,14 @@ internal sealed class TerminalBook
         foreach (var device in roster.InOrder.Where(d => d.Blueprint is not null))
             terminals.Add(
                 device.Tag,
-                [
+                new TerminalSet([
                     .. Markings.TerminalsOf(device.Blueprint!),
                     .. contacts.TerminalsOf(device.Tag),
                     .. named[device.Tag].SelectMany(n => n).Select(n => n.Text).Distinct(),
-                ]
+                ])
             );
     }
 
     /// <summary>In the kind's order, then contacts by number, then as they are first named.</summary>
-    public IReadOnlyList<string> Of(string tag) => terminals[tag];
+    public TerminalSet Of(string tag) => terminals[tag];
 }

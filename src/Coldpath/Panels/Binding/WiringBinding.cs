@@ -16,6 +16,11 @@ internal sealed class WiringBinding(
     BindingFindings findings
 )
 {
+    /// <summary>
+    /// A conductor's name may pass through this many chains each of which names one; then it is said not to arrive.
+    /// </summary>
+    private const int MostPasses = 16;
+
     private readonly Joints joints = new();
     private readonly List<(Pin Pin, Span Span)> bonded = [];
     private readonly List<Chain> chains = [];
@@ -25,10 +30,8 @@ internal sealed class WiringBinding(
     {
         foreach (var wire in panel.Statements.OfType<WireSyntax>())
             Join(wire);
-        var waiting = panel.Statements.OfType<ChainSyntax>().ToList();
-        while (waiting.Count > 0)
-            waiting = Weave(waiting);
-        var conductors = Conductors();
+        WeaveAll([.. panel.Statements.OfType<ChainSyntax>()]);
+        var conductors = Conductors(areAll: true);
         foreach (var use in uses)
             Confirm(use, conductors);
         var nets = new NetBook(roster, terminals, nodes, joints);
@@ -36,33 +39,46 @@ internal sealed class WiringBinding(
         return new Joined(conductors, nets, [.. bonded.Select(b => BondAt(b.Pin, b.Span, nets))], chains);
     }
 
-    /// <summary>Weaves every chain against the same conductors; those that have to wait are returned.</summary>
-    private List<ChainSyntax> Weave(List<ChainSyntax> waiting)
+    /// <summary>Until no chain learns of more conductors; what is still missing then will not come.</summary>
+    private void WeaveAll(List<ChainSyntax> waiting)
     {
-        var conductors = Conductors();
-        var woven = waiting
-            .Select(c => (Syntax: c, Woven: Weaver.Weave(c, reader, contacts, terminals, conductors)))
-            .ToList();
-        var stuck = woven.TrueForAll(w => w.Woven.Waits);
-        var feedsAreBroken = stuck && !findings.AreHarmless;
-        foreach (var (_, done) in woven.Where(w => stuck || !w.Woven.Waits))
-            Take(
-                feedsAreBroken
-                    ? done with
-                    {
-                        Findings = [.. done.Findings.Where(f => !MissesConductor(f))],
-                    }
-                    : done
-            );
-        return stuck ? [] : [.. woven.Where(w => w.Woven.Waits).Select(w => w.Syntax)];
+        var before = -1;
+        for (var pass = 0; waiting.Count != before && pass < MostPasses; pass++)
+        {
+            before = waiting.Count;
+            waiting = Weave(waiting, Conductors(areAll: false));
+        }
+        var hasMistakes = !findings.AreHarmless;
+        var names = ConductorsAnywhere();
+        foreach (var (_, done) in Woven(waiting, Conductors(areAll: true)))
+            Take(hasMistakes ? WithoutMissed(done, names) : done);
     }
 
+    /// <summary>Weaves every chain against the same conductors; those that have to wait are returned.</summary>
+    private List<ChainSyntax> Weave(List<ChainSyntax> waiting, ConductorNames conductors)
+    {
+        var woven = Woven(waiting, conductors).ToLookup(w => w.Woven.Waits);
+        foreach (var (_, done) in woven[false])
+            Take(done);
+        return [.. woven[true].Select(w => w.Syntax)];
+    }
+
+    private List<(ChainSyntax Syntax, Woven Woven)> Woven(
+        List<ChainSyntax> chains,
+        ConductorNames conductors
+    ) => [.. chains.Select(c => (c, Weaver.Weave(c, reader, contacts, terminals, conductors)))];
+
     /// <summary>A conductor that a chain with a mistake would have brought is not missed.</summary>
-    private bool MissesConductor(Finding finding) =>
-        finding.Code == Complaint.UnknownTerminal.Code
-        && Known()
-            .SelectMany(d => ConductorNames.Sources(d.Blueprint))
-            .Any(s => s.Name == finding.Location.Text);
+    private static Woven WithoutMissed(Woven done, HashSet<string> names) =>
+        done with
+        {
+            Findings =
+            [
+                .. done.Findings.Where(f =>
+                    f.Code != Complaint.UnknownTerminal.Code || !names.Contains(f.Location.Text)
+                ),
+            ],
+        };
 
     private void Take(Woven done)
     {
@@ -73,7 +89,11 @@ internal sealed class WiringBinding(
             Join(a, b, done.Chain.Span);
     }
 
-    private ConductorNames Conductors() => new(Known(), joints);
+    private ConductorNames Conductors(bool areAll) => new(Known(), joints, areAll);
+
+    /// <summary>What conductors are called anywhere in the panel.</summary>
+    private HashSet<string> ConductorsAnywhere() =>
+        [.. Known().SelectMany(d => ConductorNames.Sources(d.Blueprint)).Select(s => s.Name)];
 
     private IEnumerable<(string Tag, Blueprint Blueprint)> Known() =>
         roster.InOrder.Where(d => d.Blueprint is not null).Select(d => (d.Tag, d.Blueprint!));

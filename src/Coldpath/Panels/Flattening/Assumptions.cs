@@ -1,5 +1,3 @@
-using Coldpath.Wiring;
-
 namespace Coldpath.Panels.Flattening;
 
 /// <summary>What the description leaves open and how it is taken, one sentence each.</summary>

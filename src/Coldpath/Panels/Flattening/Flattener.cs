@@ -57,12 +57,11 @@ internal sealed class Flattener(Panel panel, Naming naming)
 
     private IEnumerable<Point> Points()
     {
-        var places = panel.Devices.ToDictionary(d => d.Tag, d => d.Place, StringComparer.Ordinal);
         var terminals =
             from device in panel.Devices
-            join net in panel.Nets.SelectMany(n => n.Terminals.Select(t => (Terminal: t, n.Name)))
-                on device.Tag equals net.Terminal.Device
-            select new Point(net.Terminal.ToString(), net.Name, device.Tag, places[device.Tag]);
+            from name in device.Terminals
+            let terminal = new Terminal(device.Tag, name)
+            select new Point(terminal.ToString(), naming.NetOf(terminal), device.Tag, device.Place);
         var names = panel.Nets.SelectMany(n => n.Names.Select(name => new Point(name, n.Name, null, null)));
         return [.. terminals, .. names, new Point(Naming.Earth, Naming.Earth, null, null)];
     }

@@ -21,7 +21,8 @@ internal sealed class LinkFlattening(Panel panel, Naming naming)
     private Expression AtMostOne(LinkRule link)
     {
         var states = link
-            .Devices.Select(panel.Find)
+            .Devices.Distinct()
+            .Select(panel.Find)
             .OfType<PlacedDevice>()
             .Select(d => StateOf(d, link.State!))
             .ToList();

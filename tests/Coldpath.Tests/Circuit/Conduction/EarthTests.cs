@@ -116,4 +116,35 @@ public sealed class EarthTests
         bench.Live("x1", "there", "B").Should().BeTrue();
         bench.Live("x1", "B").Should().BeFalse();
     }
+
+    [Fact]
+    public void Two_conductors_both_tied_hard_both_stay_earthed()
+    {
+        var bench = new Bench()
+            .TwoWire("T", "x1 x2")
+            .Wire("x1", "PE", "A")
+            .Wire("x2", "PE")
+            .Series("PE", "frame");
+        bench.Live("frame", "A").Should().BeFalse();
+        bench.Live("x1", "A").Should().BeFalse();
+        var contacts = new Bench()
+            .TwoWire("T", "x1 x2")
+            .Contact("x1", "PE")
+            .Contact("x2", "PE")
+            .Series("PE", "frame");
+        contacts.Live("frame").Should().BeTrue("neither is earthed, and load reach goes through earth");
+    }
+
+    [Fact]
+    public void An_unearthed_conductor_comes_to_a_bonded_net_through_a_diode_in_its_own_direction()
+    {
+        var bench = new Bench()
+            .Direct("DC", "p m")
+            .Contact("n", "PE")
+            .Diode("p", "n")
+            .Contact("k", "PE")
+            .Diode("k", "p");
+        bench.EarthTied("n").Should().BeFalse("plus comes forwards");
+        bench.EarthTied("k").Should().BeTrue("but not backwards");
+    }
 }

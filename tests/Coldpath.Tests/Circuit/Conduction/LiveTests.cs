@@ -153,4 +153,20 @@ public sealed class LiveTests
         How(bench, "c", "bond").Should().Be(LiveBy.Solid);
         How(bench, "a", "bond").Should().Be(LiveBy.Load, "loose reach passes a diode both ways");
     }
+
+    [Fact]
+    public void Minus_passes_a_diode_backwards()
+    {
+        var bench = new Bench().Direct("DC", "p m").Wire("p", "PE").Diode("m", "c").Diode("a", "m");
+        How(bench, "a").Should().Be(LiveBy.Solid);
+        How(bench, "c").Should().Be(LiveBy.Load);
+    }
+
+    [Fact]
+    public void Alternating_current_passes_a_diode_both_ways()
+    {
+        var bench = Mains().Diode("L1", "c").Diode("a", "L1");
+        How(bench, "a").Should().Be(LiveBy.Solid);
+        How(bench, "c").Should().Be(LiveBy.Solid);
+    }
 }
