@@ -151,8 +151,7 @@ public sealed class IsolateQuestion
             .. evidence
                 .Whole.Netlist.Variables.Select((v, i) => (Variable: v, Index: i))
                 .Where(p =>
-                    survival.State[p.Index] != isolators.Usual![p.Index]
-                    && !taken.Contains(p.Variable.Device)
+                    survival.State[p.Index] != isolators.Usual![p.Index] && !taken.Contains(p.Variable.Device)
                 )
                 .Select(p =>
                     KeyValuePair.Create(p.Variable.Name, p.Variable.Values[survival.State[p.Index]])

@@ -31,7 +31,10 @@ public sealed class LiveQuestion(Evidence evidence)
         var state = made[^1].State;
         var reaches = new Reaches(evidence, state);
         var coils = Doubts(made).ToArray();
-        PointReach[] points = [.. evidence.Netlist.Points.Select(p => Doubted(reaches.Of(p), p, state, coils))];
+        PointReach[] points =
+        [
+            .. evidence.Netlist.Points.Select(p => Doubted(reaches.Of(p), p, state, coils)),
+        ];
         return new()
         {
             Panel = evidence.Panel.Name,
