@@ -106,10 +106,10 @@ public sealed class Behaviour
     {
         if (!Table.Meet(target, Reachable))
             return null;
-        var uncertain = !Table.Meet(target, SurelyReachable);
-        var finder = uncertain || !RestsOnUncertain ? possibleStories.Value : sureStories.Value;
-        var (start, steps) = finder.Shortest(target)!.Value;
-        return new Story(start, steps, uncertain);
+        if (RestsOnUncertain && sureStories.Value.Shortest(target) is var (start, steps))
+            return new Story(start, steps, ThroughUncertain: false);
+        (start, steps) = possibleStories.Value.Shortest(target)!.Value;
+        return new Story(start, steps, RestsOnUncertain);
     }
 
     internal Reach FromRest(bool uncertainToo) =>

@@ -3,55 +3,62 @@ using Coldpath.Circuit.Diagrams;
 namespace Coldpath.Circuit.Sequence;
 
 /// <summary>
-/// The reached states by what it takes to get there: fewest moves that something has to make (operator, process,
-/// delay, trip, condition), then fewest that follow by themselves. Worked out only as far as stories ask for.
+/// The states on the way to a target, by how many moves had to be made to get there and how many followed by
+/// themselves.
 /// </summary>
-internal sealed class Layers(DiagramTable table, Reach reach)
+/// <param name="table">Where the diagrams live.</param>
+/// <param name="reach">The moves and where they start.</param>
+/// <param name="useful">For each number of made moves, the states that are of any use.</param>
+internal sealed class Layers(DiagramTable table, Reach reach, IReadOnlyList<Diagram> useful)
 {
-    /// <summary>By made moves, then by following moves; false where no state is.</summary>
-    private readonly List<List<Diagram>> rows = [];
-    private List<Diagram> next = [reach.Start];
-    private Diagram seen = Diagram.False;
+    /// <summary>By following moves, then by made moves; a state is in the first layer that it is reached in.</summary>
+    private readonly List<Diagram[]> layers = [];
+    private readonly Diagram[] seen = [.. useful.Select(_ => Diagram.False)];
 
-    public Diagram this[int made, int followed] =>
-        made < rows.Count && followed < rows[made].Count ? rows[made][followed] : Diagram.False;
-
-    /// <summary>The first layer that meets the target, which must be reached.</summary>
-    public (int Made, int Followed) First(Diagram target)
+    /// <summary>How many moves follow on the shortest way; the target must be reached with all the made moves.</summary>
+    public int FewestFollowed(Diagram target)
     {
-        for (var made = 0; ; made++)
-        {
-            if (made == rows.Count)
-                rows.Add(NextRow());
-            var followed = rows[made].FindIndex(layer => table.Meet(layer, target));
-            if (followed >= 0)
-                return (made, followed);
-        }
+        do layers.Add(Next());
+        while (!table.Meet(layers[^1][^1], target));
+        return layers.Count - 1;
     }
 
-    private List<Diagram> NextRow()
+    /// <summary>The states of each layer, by made and following moves, that lie on a shortest way to the target.</summary>
+    public Diagram[,] WaysTo(Diagram target, int followed)
     {
-        if (next.Count == 0)
-            throw new InvalidOperationException("no layer meets the target");
-        var row = next;
-        next = [];
-        for (var followed = 0; followed < row.Count; followed++)
+        var ways = new Diagram[useful.Count, followed + 1];
+        for (var made = useful.Count - 1; made >= 0; made--)
+        for (var after = followed; after >= 0; after--)
         {
-            var layer = table.Except(row[followed], seen);
-            seen = table.Or(seen, layer);
-            row[followed] = layer;
-            Put(row, followed + 1, table.Except(reach.Following.Image(layer), seen));
-            Put(next, followed, table.Except(reach.Operating.Image(layer), seen));
+            var last = made == useful.Count - 1 && after == followed;
+            ways[made, after] = table.And(layers[after][made], last ? target : Onward(ways, made, after));
         }
-        return row;
+        return ways;
     }
 
-    private void Put(List<Diagram> row, int at, Diagram states)
+    private Diagram Onward(Diagram[,] ways, int made, int followed)
     {
-        if (states.IsFalse)
-            return;
-        while (row.Count <= at)
-            row.Add(Diagram.False);
-        row[at] = table.Or(row[at], states);
+        var onward = Diagram.False;
+        if (made + 1 < ways.GetLength(0))
+            onward = reach.Operating.Preimage(ways[made + 1, followed]);
+        if (followed + 1 < ways.GetLength(1))
+            onward = table.Or(onward, reach.Following.Preimage(ways[made, followed + 1]));
+        return onward;
+    }
+
+    private Diagram[] Next()
+    {
+        var layer = new Diagram[useful.Count];
+        for (var made = 0; made < layer.Length; made++)
+        {
+            var reached = layers.Count == 0 ? Diagram.False : reach.Following.Image(layers[^1][made]);
+            if (made > 0)
+                reached = table.Or(reached, reach.Operating.Image(layer[made - 1]));
+            else if (layers.Count == 0)
+                reached = reach.Start;
+            layer[made] = table.Except(table.And(reached, useful[made]), seen[made]);
+            seen[made] = table.Or(seen[made], layer[made]);
+        }
+        return layer;
     }
 }

@@ -12,6 +12,9 @@ internal sealed class Relation
     private readonly StateSpace space;
     private readonly Arc[] arcs;
 
+    /// <summary>Those of each variable together, the variable tested last first.</summary>
+    private readonly Arc[][] byVariable;
+
     public Relation(StateSpace space, IEnumerable<Arc> arcs)
     {
         this.space = space;
@@ -19,6 +22,13 @@ internal sealed class Relation
             .Select(g => new Arc(Table.AnyOf(g.Select(a => a.Source)), g.Key.Variable, g.Key.To))
             .Where(a => !a.Source.IsFalse)
             .ToArray();
+        byVariable =
+        [
+            .. this
+                .arcs.GroupBy(a => a.Variable)
+                .OrderByDescending(g => space.LevelsOf(g.Key)[0])
+                .Select(g => g.ToArray()),
+        ];
     }
 
     public IReadOnlyList<Arc> Arcs => arcs;
@@ -49,15 +59,30 @@ internal sealed class Relation
     /// <summary>These states and all from which moves lead to them.</summary>
     public Diagram Backward(Diagram states) => Closure(states, Preimage);
 
+    /// <summary>
+    /// Whatever a variable's moves add goes through all variables tested after it before the next one has its turn:
+    /// the sets in between stay regular, and so their diagrams small.
+    /// </summary>
     private Diagram Closure(Diagram states, Func<Arc, Diagram, Diagram> step)
+    {
+        for (var turn = 0; turn < byVariable.Length; )
+        {
+            var before = states;
+            states = Repeat(states, byVariable[turn], step);
+            turn = states != before && turn > 0 ? 0 : turn + 1;
+        }
+        return states;
+    }
+
+    private Diagram Repeat(Diagram states, Arc[] moves, Func<Arc, Diagram, Diagram> step)
     {
         Diagram before;
         do
         {
             before = states;
-            foreach (var arc in arcs)
+            foreach (var arc in moves)
                 states = Table.Or(states, step(arc, states));
-        } while (states != before);
+        } while (states != before && moves.Length > 1);
         return states;
     }
 

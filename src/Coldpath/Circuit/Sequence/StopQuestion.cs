@@ -21,7 +21,7 @@ internal sealed class StopQuestion
     private readonly bool returns;
 
     public StopQuestion(Behaviour behaviour, Diagram running, IReadOnlyList<Operation> by, bool atOnce)
-        : this(behaviour, running, by, atOnce, uncertainToo: false) { }
+        : this(behaviour, running, by, atOnce, behaviour.RestsOnUncertain) { }
 
     private StopQuestion(
         Behaviour behaviour,
@@ -50,13 +50,14 @@ internal sealed class StopQuestion
     private DiagramTable Table => Space.Table;
     private Diagram Settled => behaviour.Settling.Settled;
 
-    /// <summary>First without uncertain moves: a refutation that needs none is the better one.</summary>
+    /// <summary>With uncertain moves too; then without, since a refutation that needs none is the better one.</summary>
     public Verdict Answer()
     {
-        var sure = AnswerOnce();
-        if (sure.Outcome == Outcome.Refuted || !behaviour.RestsOnUncertain)
-            return sure;
-        return new StopQuestion(behaviour, running, by, atOnce, uncertainToo: true).AnswerOnce();
+        var possible = AnswerOnce();
+        if (possible.Outcome != Outcome.Refuted || !behaviour.RestsOnUncertain)
+            return possible;
+        var sure = new StopQuestion(behaviour, running, by, atOnce, uncertainToo: false).AnswerOnce();
+        return sure.Outcome == Outcome.Refuted ? sure : possible;
     }
 
     private Verdict AnswerOnce()

@@ -4,52 +4,62 @@ using Coldpath.Circuit.States;
 namespace Coldpath.Circuit.Sequence;
 
 /// <summary>
-/// Shortest stories: fewest made moves, then fewest following ones, then the move declared first at the first place
-/// where two differ.
+/// Shortest stories: fewest made moves (operator, process, delay, trip, condition), then fewest that follow by
+/// themselves, then the move declared first at the first place where two differ.
 /// </summary>
 internal sealed class StoryFinder(StateSpace space, Reach reach)
 {
-    private readonly Layers layers = new(space.Table, reach);
+    /// <summary>What at most so many made moves reach, whatever follows; worked out as far as stories ask for.</summary>
+    private readonly List<Diagram> rows = [reach.Following.Forward(reach.Start)];
 
     private DiagramTable Table => space.Table;
 
     /// <summary>The start state and the moves to the nearest state of the target; null when none is reached.</summary>
     public (State Start, IReadOnlyList<Step> Steps)? Shortest(Diagram target)
     {
-        target = Table.And(target, reach.All);
-        if (target.IsFalse)
+        if (FewestMade(target) is not { } made)
             return null;
-        var end = layers.First(target);
-        var ways = Ways(target, end);
+        var layers = new Layers(Table, reach, Useful(target, made));
+        var followed = layers.FewestFollowed(target);
+        var ways = layers.WaysTo(target, followed);
         var start = space.First(ways[0, 0])!;
-        return (start, Steps(start, ways, end));
+        return (start, Steps(start, ways));
     }
 
-    /// <summary>The states of each layer that lie on a shortest way to the target.</summary>
-    private Diagram[,] Ways(Diagram target, (int Made, int Followed) end)
+    private int? FewestMade(Diagram target)
     {
-        var ways = new Diagram[end.Made + 1, end.Followed + 1];
-        for (var made = end.Made; made >= 0; made--)
-        for (var followed = end.Followed; followed >= 0; followed--)
+        for (var made = 0; ; made++)
         {
-            var onward =
-                (made, followed) == end
-                    ? target
-                    : Table.Or(
-                        made < end.Made ? reach.Operating.Preimage(ways[made + 1, followed]) : Diagram.False,
-                        followed < end.Followed
-                            ? reach.Following.Preimage(ways[made, followed + 1])
-                            : Diagram.False
-                    );
-            ways[made, followed] = Table.And(layers[made, followed], onward);
+            if (made == rows.Count)
+            {
+                var more = Table.Or(rows[^1], reach.Operating.Image(rows[^1]));
+                if (more == rows[^1])
+                    return null;
+                rows.Add(reach.Following.Forward(more));
+            }
+            if (Table.Meet(rows[made], target))
+                return made;
         }
-        return ways;
     }
 
-    private List<Step> Steps(State state, Diagram[,] ways, (int Made, int Followed) end)
+    /// <summary>For each number of made moves, the states from which the rest of them can still reach the target.</summary>
+    private Diagram[] Useful(Diagram target, int made)
+    {
+        var useful = new Diagram[made + 1];
+        var onward = target;
+        for (var i = made; i >= 0; i--)
+        {
+            useful[i] = reach.Following.From(rows[i]).Backward(Table.And(onward, rows[i]));
+            onward = reach.Operating.Preimage(useful[i]);
+        }
+        return useful;
+    }
+
+    private List<Step> Steps(State state, Diagram[,] ways)
     {
         var steps = new List<Step>();
-        for (var (made, followed) = (0, 0); (made, followed) != end; )
+        var (lastMade, lastFollowed) = (ways.GetLength(0) - 1, ways.GetLength(1) - 1);
+        for (var (made, followed) = (0, 0); (made, followed) != (lastMade, lastFollowed); )
         {
             var step = reach
                 .Transitions.Where(t => space.Holds(reach.SourceOf(t), state))
@@ -62,8 +72,8 @@ internal sealed class StoryFinder(StateSpace space, Reach reach)
         return steps;
 
         bool OnWay((int Made, int Followed) at, State after) =>
-            at.Made <= end.Made
-            && at.Followed <= end.Followed
+            at.Made <= lastMade
+            && at.Followed <= lastFollowed
             && space.Holds(ways[at.Made, at.Followed], after);
     }
 }

@@ -42,6 +42,14 @@ public sealed class TraceTests
     }
 
     [Fact]
+    public void The_loose_part_does_not_start_where_earth_holds()
+    {
+        var bench = new Bench().Star("MAINS", "L1 L2 L3 N").Series("N", "PE");
+        bench.Coil("PE", "t").Coil("L2", "a").Coil("a", "b").Contact("b", "t");
+        bench.Trace().Live("t")!.Steps.Should().Equal("L2-a", "a-b", "b-t");
+    }
+
+    [Fact]
     public void A_coupling_is_one_step()
     {
         var bench = new Bench()
