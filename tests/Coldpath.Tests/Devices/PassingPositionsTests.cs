@@ -42,11 +42,18 @@ public class PassingPositionsTests
         const string Lines = "push button S1 stop\npush button S2\nrelay K0 coil 120 V\n";
         var full = Restored(Played.With(Lines + rung).Netlist);
         var reduced = PassingPositions.LeaveOut(full);
-        var (before, after) = (new Behaviour(full, new DiagramTable()), new Behaviour(reduced, new DiagramTable()));
+        var (before, after) = (
+            new Behaviour(full, new DiagramTable()),
+            new Behaviour(reduced, new DiagramTable())
+        );
 
         foreach (var (a, b, c) in Combinations())
         {
-            var state = Expression.AllOf(new VariableIs("S1", a), new VariableIs("S2", b), new VariableIs("K0", c));
+            var state = Expression.AllOf(
+                new VariableIs("S1", a),
+                new VariableIs("S2", b),
+                new VariableIs("K0", c)
+            );
             var first = before.Space.Table.And(before.Of(state), before.ReachableSettled);
             var second = after.Space.Table.And(after.Of(state), after.ReachableSettled);
             first.IsFalse.Should().Be(second.IsFalse, $"{a} {b} {c}");
@@ -75,5 +82,8 @@ public class PassingPositionsTests
     }
 
     private static IReadOnlyList<string> Values(string device, string rungs) =>
-        Played.With($"{device}\nlamp P1 and P2\n{rungs}").Netlist.Variables.Single(v => v.Name == "S2").Values;
+        Played
+            .With($"{device}\nlamp P1 and P2\n{rungs}")
+            .Netlist.Variables.Single(v => v.Name == "S2")
+            .Values;
 }
