@@ -80,7 +80,10 @@ public static class Restlessness
     private static Diagram Differs(Evidence evidence, Diagram outcome)
     {
         var settling = evidence.Behaviour.Settling;
-        return evidence.Table.And(settling.LeadingTo(outcome), settling.LeadingTo(!outcome));
+        return evidence.Table.And(
+            settling.LeadingTo(outcome, evidence.Reachable),
+            settling.LeadingTo(!outcome, evidence.Reachable)
+        );
     }
 
     /// <summary>Devices with a settle move that is sure in some of the states.</summary>

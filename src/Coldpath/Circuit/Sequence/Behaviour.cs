@@ -25,11 +25,10 @@ public sealed class Behaviour
     public Behaviour(Netlist netlist, DiagramTable table)
     {
         Netlist = netlist;
-        var order = VariableOrder.Of(netlist);
-        Space = new StateSpace(netlist, table, order);
+        Space = new StateSpace(netlist, table);
         Network = new Network(netlist, Space);
         constraints = new Constraints(netlist, Space);
-        shorts = new ShortCircuits(netlist, Network, constraints, order);
+        shorts = new ShortCircuits(netlist, Network, constraints);
         Transitions = new Transitions(Network, constraints, shorts).Of(netlist);
         Settling = new Settling(Space, Transitions);
         Operator = new Operator(Space, Settling, constraints, Transitions);
@@ -54,6 +53,10 @@ public sealed class Behaviour
 
     /// <summary>From every variable at rest to the state the circuit settles in.</summary>
     public Operated Rest => rest.Value;
+
+    /// <summary>The interlocks and keys that the state at rest breaks: there should be none.</summary>
+    public IReadOnlyList<Constraint> BrokenAtRest =>
+        [.. Netlist.Constraints.Where(c => !Space.Holds(Space.Guard(c.Holds), Rest.State))];
 
     /// <summary>The operations from rest to powered with what came of each; refused ones leave their variable.</summary>
     public IReadOnlyList<Operated> Powering => powering.Value;

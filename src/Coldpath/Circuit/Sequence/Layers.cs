@@ -31,19 +31,19 @@ internal sealed class Layers(DiagramTable table, Reach reach, IReadOnlyList<Diag
         for (var after = followed; after >= 0; after--)
         {
             var last = made == useful.Count - 1 && after == followed;
-            ways[made, after] = table.And(layers[after][made], last ? target : Onward(ways, made, after));
+            ways[made, after] = last ? table.And(layers[after][made], target) : OnWay(ways, made, after);
         }
         return ways;
     }
 
-    private Diagram Onward(Diagram[,] ways, int made, int followed)
+    private Diagram OnWay(Diagram[,] ways, int made, int followed)
     {
-        var onward = Diagram.False;
+        var (layer, onWay) = (layers[followed][made], Diagram.False);
         if (made + 1 < ways.GetLength(0))
-            onward = reach.Operating.Preimage(ways[made + 1, followed]);
+            onWay = reach.Operating.From(layer).Preimage(ways[made + 1, followed]);
         if (followed + 1 < ways.GetLength(1))
-            onward = table.Or(onward, reach.Following.Preimage(ways[made, followed + 1]));
-        return onward;
+            onWay = table.Or(onWay, reach.Following.From(layer).Preimage(ways[made, followed + 1]));
+        return onWay;
     }
 
     private Diagram[] Next()

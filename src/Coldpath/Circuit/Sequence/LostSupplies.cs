@@ -1,70 +1,59 @@
 using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
-using Coldpath.Circuit.States;
 using Coldpath.Wiring;
 
 namespace Coldpath.Circuit.Sequence;
 
 /// <summary>
-/// The network as it is when the supplies that stand shorted have collapsed. A converter fed from such a supply
-/// loses its output with it. Each supply gets a switch of its own in a second network; a condition is worked out
-/// there and the switches are then replaced by "this supply is shorted".
+/// The network as it is when the supplies that stand shorted have collapsed: one network for each set of supplies that
+/// can be shorted together. A converter fed from such a supply loses its output with it.
 /// </summary>
 internal sealed class LostSupplies
 {
     private readonly Network network;
-    private readonly Network collapsing;
-    private readonly string[] supplies;
+    private readonly List<(Diagram When, Network Left)> collapses = [];
 
-    /// <param name="netlist">The panel.</param>
-    /// <param name="network">Its network.</param>
-    /// <param name="order">The order of its variables in the space.</param>
-    public LostSupplies(Netlist netlist, Network network, IReadOnlyList<int> order)
+    public LostSupplies(Network network)
     {
         this.network = network;
-        supplies = [.. netlist.Supplies.Concat(netlist.Converters.Select(c => c.Output)).Select(s => s.Name)];
-        var switched = WithSwitches(netlist);
-        int[] extended = [.. order, .. Enumerable.Range(netlist.Variables.Count, supplies.Length)];
-        collapsing = new Network(switched, new StateSpace(switched, network.States.Table, extended));
+        var supplies = network.Netlist.Supplies.Concat(network.Netlist.Converters.Select(c => c.Output));
+        Split([.. supplies.Select(s => s.Name)], [], network.States.Domain);
     }
+
+    private DiagramTable Table => network.States.Table;
 
     /// <summary>The condition with every shorted supply gone.</summary>
     public Diagram Of(Expression condition)
     {
-        var space = collapsing.States;
-        var result = collapsing.Of(condition);
-        foreach (var supply in supplies)
-        {
-            var lost = space.Table.Restrict(result, space.Is(Switch(supply), "yes"));
-            var kept = space.Table.Restrict(result, space.Is(Switch(supply), "no"));
-            result = space.Table.IfThenElse(network.Short(supply), lost, kept);
-        }
+        var result = network.Of(condition);
+        foreach (var (when, left) in collapses)
+            result = Table.IfThenElse(when, left.Of(condition), result);
         return result;
     }
 
-    private Netlist WithSwitches(Netlist netlist) =>
-        netlist with
+    /// <summary>The netlist without these supplies, couplings left as they are.</summary>
+    public static Netlist Without(Netlist netlist, IReadOnlyCollection<string> supplies)
+    {
+        Supply Lost(Supply supply) =>
+            supplies.Contains(supply.Name) ? supply with { Present = Expression.False } : supply;
+        return netlist with
         {
-            Variables = [.. netlist.Variables, .. supplies.Select(SwitchOf)],
-            Supplies = [.. netlist.Supplies.Select(Switched)],
-            Converters = [.. netlist.Converters.Select(c => c with { Output = Switched(c.Output) })],
+            Supplies = [.. netlist.Supplies.Select(Lost)],
+            Converters = [.. netlist.Converters.Select(c => c with { Output = Lost(c.Output) })],
         };
+    }
 
-    private static Supply Switched(Supply supply) =>
-        supply with
+    private void Split(ReadOnlySpan<string> supplies, string[] lost, Diagram when)
+    {
+        if (when.IsFalse)
+            return;
+        if (supplies.Length > 0)
         {
-            Present = Expression.AllOf(supply.Present, new VariableIs(Switch(supply.Name), "no")),
-        };
-
-    private static Variable SwitchOf(string supply) =>
-        new()
-        {
-            Name = Switch(supply),
-            Device = supply,
-            Kind = VariableKind.Supply,
-            Values = ["no", "yes"],
-            Rest = "no",
-        };
-
-    private static string Switch(string supply) => $"{supply} lost";
+            var shorted = network.Short(supplies[0]);
+            Split(supplies[1..], [.. lost, supplies[0]], Table.And(when, shorted));
+            Split(supplies[1..], lost, Table.Except(when, shorted));
+        }
+        else if (lost.Length > 0)
+            collapses.Add((when, new Network(Without(network.Netlist, lost), network.States)));
+    }
 }

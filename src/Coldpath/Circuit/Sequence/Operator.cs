@@ -71,7 +71,7 @@ public sealed class Operator
     private Operated Settle(Operation? asked, IReadOnlyList<Step> steps, State state, bool raced)
     {
         var followed = WayToSettled(state);
-        raced |= followed.Count > 0 && space.Holds(settling.Race, state);
+        raced |= followed.Count > 0 && settling.Races(state);
         var end = followed.Count == 0 ? state : followed[^1].After;
         return new(asked, [.. steps, .. followed], end, null)
         {

@@ -48,8 +48,16 @@ public sealed class Settling
     /// <summary>Where certain urgent moves lead from the states, those included.</summary>
     public Diagram After(Diagram states) => urgent.Forward(states);
 
-    /// <summary>States from which settle moves lead to a settled one of these.</summary>
-    public Diagram LeadingTo(Diagram states) => settle.Backward(Table.And(states, Settled));
+    /// <summary>Of some states that no move leaves, those from which settle moves lead to a settled one of these.</summary>
+    public Diagram LeadingTo(Diagram states, Diagram among) =>
+        settle.From(among).Backward(Table.AllOf(states, Settled, among));
+
+    /// <summary>From this state settle moves lead to more than one bottom component.</summary>
+    public bool Races(State state)
+    {
+        var ends = Table.And(settle.Forward(space.Of(state)), Settled);
+        return space.First(ends) is { } one && !Table.Entails(ends, urgent.Forward(space.Of(one)));
+    }
 
     internal Relation Urgent => urgent;
 

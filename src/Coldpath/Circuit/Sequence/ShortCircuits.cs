@@ -18,16 +18,14 @@ internal sealed class ShortCircuits
     private readonly Lazy<Network> unlimited;
     private readonly Lazy<LostSupplies> lost;
 
-    public ShortCircuits(Netlist netlist, Network network, Constraints constraints, IReadOnlyList<int> order)
+    public ShortCircuits(Netlist netlist, Network network, Constraints constraints)
     {
         this.netlist = netlist;
         this.network = network;
         this.constraints = constraints;
         space = network.States;
-        unlimited = new(() =>
-            Limited(netlist) ? new Network(WithoutLimited(netlist), network.States) : network
-        );
-        lost = new(() => new LostSupplies(netlist, network, order));
+        lost = new(() => new LostSupplies(network));
+        unlimited = new(WithoutLimited);
         Shorted = Table.And(network.AnyShort(), space.Domain);
         Openings = Shorted.IsFalse ? [] : [.. FindOpenings()];
         Cleared = Table.AnyOf(Openings.Select(o => o.Certain));
@@ -74,14 +72,11 @@ internal sealed class ShortCircuits
     private Diagram Carrying(Network network, ShortOpening opening) =>
         Table.AnyOf(opening.Elements.Select(network.CarriesShort));
 
-    private static bool Limited(Netlist netlist) =>
-        netlist.Supplies.Any(s => s.Limited) || netlist.Converters.Any(c => c.Output.Limited);
-
     /// <summary>Only what can deliver its short-circuit current, and what is fed from that alone.</summary>
-    private static Netlist WithoutLimited(Netlist netlist) =>
-        netlist with
-        {
-            Supplies = [.. netlist.Supplies.Where(s => !s.Limited)],
-            Converters = [.. netlist.Converters.Where(c => !c.Output.Limited)],
-        };
+    private Network WithoutLimited()
+    {
+        var supplies = netlist.Supplies.Concat(netlist.Converters.Select(c => c.Output));
+        string[] limited = [.. supplies.Where(s => s.Limited).Select(s => s.Name)];
+        return limited.Length == 0 ? network : new(LostSupplies.Without(netlist, limited), space);
+    }
 }

@@ -50,7 +50,8 @@ internal sealed class StoryFinder(StateSpace space, Reach reach)
         for (var i = made; i >= 0; i--)
         {
             useful[i] = reach.Following.From(rows[i]).Backward(Table.And(onward, rows[i]));
-            onward = reach.Operating.Preimage(useful[i]);
+            if (i > 0)
+                onward = reach.Operating.From(rows[i - 1]).Preimage(useful[i]);
         }
         return useful;
     }

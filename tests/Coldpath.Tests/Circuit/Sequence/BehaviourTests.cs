@@ -235,6 +235,19 @@ public class BehaviourTests
     }
 
     [Fact]
+    public void Rest_names_the_interlocks_that_it_breaks()
+    {
+        var panel = Of(
+            new Board()
+                .Switch("Q1", "open", "closed")
+                .Interlock("sound", Is("Q1", "open"))
+                .Interlock("broken", Is("Q1", "closed"))
+        );
+
+        panel.BrokenAtRest.Select(c => c.Name).Should().Equal("broken");
+    }
+
+    [Fact]
     public void What_only_an_uncertain_coil_can_do_says_so()
     {
         var panel = Of(

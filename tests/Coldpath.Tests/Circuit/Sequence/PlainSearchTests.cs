@@ -18,10 +18,12 @@ public class PlainSearchTests
         {
             var panel = Panel(number);
             var plain = new PlainSearch(panel);
+            var race = plain.Race;
 
             Same("settled", panel.Settling.Settled, plain.Settled);
             Same("steady", panel.Settling.Steady, plain.Steady);
-            Same("race", panel.Settling.Race, plain.Race);
+            Same("race", panel.Settling.Race, race);
+            plain.All.Should().OnlyContain(s => panel.Settling.Races(s) == race.Contains(s));
             Same("standing", panel.Settling.Standing, plain.Standing);
             Same("reachable", panel.Reachable, plain.Reachable);
 

@@ -69,7 +69,7 @@ public class QuestionTests
             .Motor("M1", "u");
         var verdict = Of(welding).Dead("M1", Is("S1", "off"));
         verdict.Outcome.Should().Be(Outcome.Refuted);
-        verdict.LiveNets.Should().Contain(["u1", "u2", "u3"]);
+        verdict.LiveNets.Should().Equal("u1", "u2", "u3", "M1.star");
         verdict.Assignment!.Values.Should().Equal(0, 1);
         Of(welding)
             .Dead("M1", Expression.AllOf(Is("S1", "off"), new Not(new Closed("S1.1"))))
