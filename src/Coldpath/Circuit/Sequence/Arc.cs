@@ -1,4 +1,5 @@
 using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.States;
 
 namespace Coldpath.Circuit.Sequence;
 
@@ -6,4 +7,10 @@ namespace Coldpath.Circuit.Sequence;
 /// <param name="Source">The states it starts from; in each the variable has another value.</param>
 /// <param name="Variable">Number of the variable that changes.</param>
 /// <param name="To">Number of its new value.</param>
-internal readonly record struct Arc(Diagram Source, int Variable, int To);
+/// <param name="Bits">The cube that hides the variable.</param>
+/// <param name="Code">The variable has its new value.</param>
+internal readonly record struct Arc(Diagram Source, int Variable, int To, Diagram Bits, Diagram Code)
+{
+    public static Arc Of(StateSpace space, Transition t, Diagram source) =>
+        new(source, t.Variable, t.To, space.Bits(t.Variable), space.Code(t.Variable, t.To));
+}

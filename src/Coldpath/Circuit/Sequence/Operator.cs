@@ -89,7 +89,7 @@ public sealed class Operator
         while (!space.Holds(settling.Settled, state))
         {
             var step = transitions
-                .Where(t => t.IsUrgent && space.Holds(t.Certain, state))
+                .Where(t => t.IsUrgent && t.From == state[t.Variable] && space.Holds(t.Certain, state))
                 .Select(t => Made(t, state))
                 .FirstOrDefault(s => seen.Add(s.After));
             if (step is not null)

@@ -11,8 +11,8 @@ internal sealed class Reach
 {
     private readonly StateSpace space;
     private readonly Settling settling;
-    private readonly IReadOnlyList<Transition> transitions;
     private readonly bool uncertainToo;
+    private readonly (Transition Move, Diagram Source)[] moves;
     private readonly Lazy<Diagram> all;
 
     public Reach(
@@ -25,18 +25,30 @@ internal sealed class Reach
     {
         this.space = space;
         this.settling = settling;
-        this.transitions = [.. transitions.Where(t => t.Cause != Cause.Failure)];
         this.uncertainToo = uncertainToo;
+        moves = [.. transitions.Where(t => t.Cause != Cause.Failure).Select(t => (t, SourceOf(t)))];
         Start = start;
-        Following = RelationOf(t => t.IsUrgent);
-        Operating = RelationOf(t => !t.IsUrgent);
+        Following = RelationOf(urgent: true);
+        Operating = RelationOf(urgent: false);
+        all = new(() => Following.Union(Operating).Forward(start));
+    }
+
+    private Reach(Reach other, Diagram start)
+    {
+        (space, settling, uncertainToo, moves) = (
+            other.space,
+            other.settling,
+            other.uncertainToo,
+            other.moves
+        );
+        (Following, Operating, Start) = (other.Following, other.Operating, start);
         all = new(() => Following.Union(Operating).Forward(start));
     }
 
     public Diagram Start { get; }
 
     /// <summary>The same moves from another start.</summary>
-    public Reach With(Diagram start) => new(space, settling, transitions, start, uncertainToo);
+    public Reach With(Diagram start) => new(this, start);
 
     /// <summary>The start states from which the target is reached.</summary>
     public Diagram StartsOf(Diagram target) =>
@@ -51,11 +63,17 @@ internal sealed class Reach
     /// <summary>All other moves.</summary>
     public Relation Operating { get; }
 
-    /// <summary>In declared order.</summary>
-    public IReadOnlyList<Transition> Transitions => transitions;
+    /// <summary>The moves that may be made from the state, in declared order.</summary>
+    public IEnumerable<Transition> OpenAt(State state)
+    {
+        var assignment = space.Assignment(state);
+        return moves
+            .Where(m => m.Move.From == state[m.Move.Variable] && space.Table.Evaluate(m.Source, assignment))
+            .Select(m => m.Move);
+    }
 
     /// <summary>The states from which the move may be made.</summary>
-    public Diagram SourceOf(Transition t)
+    private Diagram SourceOf(Transition t)
     {
         var table = space.Table;
         var certain = t.IsUrgent ? t.Certain : table.And(t.Certain, settling.Settled);
@@ -63,6 +81,6 @@ internal sealed class Reach
         return uncertainToo ? table.Or(source, t.Uncertain) : source;
     }
 
-    private Relation RelationOf(Func<Transition, bool> belongs) =>
-        new(space, transitions.Where(belongs).Select(t => new Arc(SourceOf(t), t.Variable, t.To)));
+    private Relation RelationOf(bool urgent) =>
+        new(space, moves.Where(m => m.Move.IsUrgent == urgent).Select(m => Arc.Of(space, m.Move, m.Source)));
 }

@@ -9,26 +9,25 @@ namespace Coldpath.Circuit.Sequence;
 /// </summary>
 internal sealed class Relation
 {
+    /// <summary>Variables that take their turn together in a closure: fewer pile up more, more take longer a turn.</summary>
+    private const int VariablesATurn = 4;
+
     private readonly StateSpace space;
+
+    /// <summary>At most one for each variable and new value.</summary>
     private readonly Arc[] arcs;
 
-    /// <summary>Those of each variable together, the variable tested last first.</summary>
-    private readonly Arc[][] byVariable;
+    /// <summary>The arcs of a few variables at a time, those of the variables tested last first.</summary>
+    private readonly Lazy<Arc[][]> turns;
 
     public Relation(StateSpace space, IEnumerable<Arc> arcs)
+        : this(space, Merged(space, arcs)) { }
+
+    private Relation(StateSpace space, Arc[] arcs)
     {
         this.space = space;
-        this.arcs = arcs.GroupBy(a => (a.Variable, a.To))
-            .Select(g => new Arc(Table.AnyOf(g.Select(a => a.Source)), g.Key.Variable, g.Key.To))
-            .Where(a => !a.Source.IsFalse)
-            .ToArray();
-        byVariable =
-        [
-            .. this
-                .arcs.GroupBy(a => a.Variable)
-                .OrderByDescending(g => space.LevelsOf(g.Key)[0])
-                .Select(g => g.ToArray()),
-        ];
+        this.arcs = arcs;
+        turns = new(TakeTurns);
     }
 
     public IReadOnlyList<Arc> Arcs => arcs;
@@ -43,7 +42,12 @@ internal sealed class Relation
 
     /// <summary>The same moves, from these states only.</summary>
     public Relation From(Diagram states) =>
-        new(space, arcs.Select(a => a with { Source = Table.And(a.Source, states) }));
+        new(
+            space,
+            arcs.Select(a => a with { Source = Table.And(a.Source, states) })
+                .Where(a => !a.Source.IsFalse)
+                .ToArray()
+        );
 
     public Relation Union(Relation other) => new(space, arcs.Concat(other.arcs));
 
@@ -60,15 +64,15 @@ internal sealed class Relation
     public Diagram Backward(Diagram states) => Closure(states, Preimage);
 
     /// <summary>
-    /// Whatever a variable's moves add goes through all variables tested after it before the next one has its turn:
-    /// the sets in between stay regular, and so their diagrams small.
+    /// What a turn's moves add goes through all turns before it again ere the next one comes: the sets in between stay
+    /// regular, and so their diagrams small.
     /// </summary>
     private Diagram Closure(Diagram states, Func<Arc, Diagram, Diagram> step)
     {
-        for (var turn = 0; turn < byVariable.Length; )
+        for (var turn = 0; turn < turns.Value.Length; )
         {
             var before = states;
-            states = Repeat(states, byVariable[turn], step);
+            states = Repeat(states, turns.Value[turn], step);
             turn = states != before && turn > 0 ? 0 : turn + 1;
         }
         return states;
@@ -87,14 +91,23 @@ internal sealed class Relation
     }
 
     private Diagram Image(Arc arc, Diagram states) =>
-        Table.And(
-            Table.AndExists(states, arc.Source, space.Bits(arc.Variable)),
-            space.Code(arc.Variable, arc.To)
-        );
+        Table.And(Table.AndExists(states, arc.Source, arc.Bits), arc.Code);
 
     private Diagram Preimage(Arc arc, Diagram states) =>
-        Table.And(
-            Table.AndExists(states, space.Code(arc.Variable, arc.To), space.Bits(arc.Variable)),
-            arc.Source
-        );
+        Table.And(Table.AndExists(states, arc.Code, arc.Bits), arc.Source);
+
+    private Arc[][] TakeTurns() =>
+        [
+            .. arcs.GroupBy(a => a.Variable)
+                .OrderByDescending(g => space.LevelsOf(g.Key)[0])
+                .Chunk(VariablesATurn)
+                .Select(variables => variables.SelectMany(g => g).ToArray()),
+        ];
+
+    private static Arc[] Merged(StateSpace space, IEnumerable<Arc> arcs) =>
+        [
+            .. arcs.Where(a => !a.Source.IsFalse)
+                .GroupBy(a => (a.Variable, a.To))
+                .Select(g => g.First() with { Source = space.Table.AnyOf(g.Select(a => a.Source)) }),
+        ];
 }

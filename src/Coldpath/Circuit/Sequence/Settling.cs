@@ -94,6 +94,6 @@ public sealed class Settling
         Diagram Components(Diagram marked) => urgent.Forward(Table.And(marks, marked));
     }
 
-    private static IEnumerable<Arc> Certain(IEnumerable<Transition> transitions) =>
-        transitions.Select(t => new Arc(t.Certain, t.Variable, t.To));
+    private IEnumerable<Arc> Certain(IEnumerable<Transition> transitions) =>
+        transitions.Select(t => Arc.Of(space, t, t.Certain));
 }

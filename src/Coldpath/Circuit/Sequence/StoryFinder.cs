@@ -63,7 +63,7 @@ internal sealed class StoryFinder(StateSpace space, Reach reach)
         for (var (made, followed) = (0, 0); (made, followed) != (lastMade, lastFollowed); )
         {
             var step = reach
-                .Transitions.Where(t => space.Holds(reach.SourceOf(t), state))
+                .OpenAt(state)
                 .Select(t => new Step(t, state.With(t.Variable, t.To)))
                 .First(s => OnWay(s.Move.IsUrgent ? (made, followed + 1) : (made + 1, followed), s.After));
             steps.Add(step);
