@@ -32,8 +32,10 @@ public sealed class WhyQuestion(Evidence evidence)
     private WhyAnswer Answer(WhyAnswer answer, Point point)
     {
         var behaviour = evidence.Behaviour;
-        var live = evidence.Table.And(evidence.Network.Live(point.Net), evidence.Settled);
-        if (behaviour.ShortestTo(live) is not { } story)
+        var live = evidence.Network.Live(point.Net);
+        var story =
+            behaviour.ShortestTo(evidence.Table.And(live, evidence.Settled)) ?? behaviour.ShortestTo(live);
+        if (story is null)
             return answer with { CanBeLive = Verdict.No, Proof = Proof(point) };
         return answer with
         {
@@ -51,7 +53,7 @@ public sealed class WhyQuestion(Evidence evidence)
         var states = evidence
             .Behaviour.Space.Count(evidence.Settled)
             .ToString("N0", CultureInfo.InvariantCulture);
-        return $"None of the {states} settled states that the panel can reach makes {point.Name} {evidence.Words.Live}, nothing having failed. "
+        return $"None of the {states} states that the panel can reach, passing ones included, makes {point.Name} {evidence.Words.Live}, nothing having failed. "
             + "That is no permission to touch it: contacts weld and wires break. Ask what isolates it, and test.";
     }
 }

@@ -10,6 +10,6 @@ public abstract class Check
     /// <summary>Every defect that the evidence shows, each once, in declared order of the culprit.</summary>
     public abstract IEnumerable<Finding> Look(Evidence e);
 
-    /// <summary>Why the check cannot be made on this panel, or null.</summary>
-    public virtual string? CannotBeMade(Evidence e) => null;
+    /// <summary>What the description does not say, so that the check could be made only in part; null when nothing.</summary>
+    public virtual string? Lacks(Evidence e) => null;
 }

@@ -44,6 +44,9 @@ public static class Coils
         }
     }
 
+    /// <summary>The description gives the coil's voltage.</summary>
+    public static bool IsRated(Variable armature) => Band(armature) is not null;
+
     /// <summary>The band of its pull-in condition; null when the description gives no coil voltage.</summary>
     private static Energised? Band(Variable armature) =>
         armature

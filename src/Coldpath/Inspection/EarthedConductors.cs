@@ -1,3 +1,4 @@
+using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Wiring;
 
@@ -18,14 +19,29 @@ public sealed record EarthedBreak(
 );
 
 /// <summary>Finds earthed conductors that are switched or fused alone.</summary>
-public static class EarthedConductors
+public sealed class EarthedConductors
 {
+    private readonly Evidence evidence;
+    private readonly string[] bonds;
+    private readonly Network apart;
+    private readonly Dictionary<string, Network> without = [];
+
+    private EarthedConductors(Evidence evidence)
+    {
+        this.evidence = evidence;
+        bonds = [.. Bonds(evidence)];
+        apart = evidence.Network.Without(bonds);
+    }
+
     public static IEnumerable<EarthedBreak> Breaks(Evidence evidence) =>
+        new EarthedConductors(evidence).Breaks();
+
+    private IEnumerable<EarthedBreak> Breaks() =>
         from element in evidence.Netlist.Elements
         where Opens(evidence, element)
         from supply in evidence.Supplies
         from conductor in supply.Conductors
-        let states = Passing(evidence, supply, conductor, element)
+        let states = Passing(supply, conductor, element)
         where !states.IsFalse && !OpensLiveToo(evidence, element)
         select new EarthedBreak(
             element.Device,
@@ -45,16 +61,10 @@ public static class EarthedConductors
     /// The element hands the earthed conductor on from one side to the other: both sides have it, and one of them
     /// only through this element.
     /// </summary>
-    private static Diagram Passing(
-        Evidence evidence,
-        Supply supply,
-        SupplyConductor conductor,
-        Element element
-    )
+    private Diagram Passing(Supply supply, SupplyConductor conductor, Element element)
     {
         var table = evidence.Table;
         var network = evidence.Network;
-        var apart = network.Without(Bonds(evidence));
         var states = table.AllOf(
             evidence.PoweredStates,
             network.Active(supply.Name),
@@ -64,12 +74,19 @@ public static class EarthedConductors
         );
         if (states.IsFalse)
             return states;
-        var without = network.Without([.. Bonds(evidence), element.Id]);
-        var both = table.And(
-            without.Joined(conductor.Net, element.A),
-            without.Joined(conductor.Net, element.B)
-        );
+        var past = Without(element.Id);
+        var both = table.And(past.Joined(conductor.Net, element.A), past.Joined(conductor.Net, element.B));
         return table.AllOf(states, !both, !network.AnyShort());
+    }
+
+    private Network Without(string element)
+    {
+        if (!without.TryGetValue(element, out var network))
+        {
+            network = evidence.Network.Without([.. bonds, element]);
+            without.Add(element, network);
+        }
+        return network;
     }
 
     /// <summary>What is joined through the earth alone is no conductor's way.</summary>

@@ -16,16 +16,14 @@ public static class Inspector
         var incomplete = new List<string>();
         foreach (var check in Catalogue.All)
         {
-            if (check.CannotBeMade(evidence) is { } reason)
-            {
-                notMade.Add(new(check.Card.Name, reason));
-                continue;
-            }
             try
             {
                 stop.ThrowIfCancellationRequested();
                 findings.AddRange(check.Look(evidence));
-                made.Add(check.Card.Name);
+                if (check.Lacks(evidence) is { } reason)
+                    notMade.Add(new(check.Card.Name, reason));
+                else
+                    made.Add(check.Card.Name);
             }
             catch (Exception cut) when (cut is DiagramLimitException or OperationCanceledException)
             {

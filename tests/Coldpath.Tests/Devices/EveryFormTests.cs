@@ -38,6 +38,7 @@ public class EveryFormTests
             .Sample(
                 (ratings, system) =>
                 {
+                    ratings = [.. ratings, .. Completing(ratings)];
                     var line = $"{name} D1 {string.Join(", ", ratings.Where(r => r.Length > 0))}".TrimEnd();
                     var made = Declared.Instance(line, Systems[system]);
                     made.Findings.Should().BeEmpty(line);
@@ -46,6 +47,13 @@ public class EveryFormTests
                 iter: 25,
                 threads: 1
             );
+
+    /// <summary>Magnets make a voltage that has to be given.</summary>
+    private static IEnumerable<string> Completing(string[] ratings) =>
+        ratings.Contains("permanent magnet")
+        && !ratings.Any(r => r.StartsWith("voltage ", StringComparison.Ordinal))
+            ? ["voltage 400 V"]
+            : [];
 
     private static Gen<string[]> RatingsOf(string name) =>
         FormsOf(name)

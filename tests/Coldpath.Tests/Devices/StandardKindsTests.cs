@@ -98,6 +98,7 @@ public class StandardKindsTests
         "earth XPE",
         "earth XPE electrode",
         "motor M1 75 hp 460 V, 96 A, service factor 1.15, stall 12 s hot",
+        "motor M1 permanent magnet, 5 kW 400 V",
         "motor M1 six-lead 30 kW 400 V, 57 A",
         "motor M1 six-lead part winding, 30 kW",
         "motor M1 nine-lead 10 hp",
@@ -111,11 +112,14 @@ public class StandardKindsTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void ReadsWithoutFindings(string name)
+    public void ReadsAndIsLaidOut(string name)
     {
-        var parsed = PanelParser.Parse(new SourceText(name, KindLibrary.Standard.TextOf(name)!));
+        var text = KindLibrary.Standard.TextOf(name)!;
+        var source = new SourceText(name, text);
+        var parsed = PanelParser.Parse(source);
 
         parsed.Findings.Should().BeEmpty();
+        PanelFormatter.Format(parsed.Panel, source).Should().Be(text);
         parsed.Panel.Statements.Should().ContainSingle().Which.Should().BeOfType<KindSyntax>();
         var kind = KindCompiler.Describe(KindLibrary.Standard.Find(name)!);
         kind.Name.Should().Be(name);

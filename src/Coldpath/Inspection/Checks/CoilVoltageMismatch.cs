@@ -24,6 +24,12 @@ public sealed class CoilVoltageMismatch : Check
             ),
         };
 
+    public override string? Lacks(Evidence e)
+    {
+        var unrated = Coils.Armatures(e).Where(a => !Coils.IsRated(a)).Select(a => a.Device).ToArray();
+        return unrated.Length == 0 ? null : $"no coil voltage is given for {Evidence.List(unrated)}";
+    }
+
     public override IEnumerable<Finding> Look(Evidence e)
     {
         foreach (var armature in Coils.Armatures(e))

@@ -150,6 +150,18 @@ public class MotorTests
     }
 
     [Fact]
+    public void TurningMagnetsKeepTheTerminalsLive()
+    {
+        var bench = Played.With(
+            "disconnect Q1\nmotor M1 permanent magnet, 5 kW 400 V\nMAINS[L1, L2, L3] -> Q1 -> M1"
+        );
+
+        bench.Do("M1=turning", "Q1=open").Live("M1:U/U1/T1").Should().BeTrue();
+        bench.Do("M1=still").Live("M1:U/U1/T1").Should().BeFalse();
+        bench.Netlist.Supplies.Single(s => s.Store is not null).Store!.Discharge.Should().BeNull();
+    }
+
+    [Fact]
     public void TwoPhasesDoNotRunAThreePhaseMotor()
     {
         var bench = Played.With("motor M1 5 kW\nMAINS[L1, L2] -> M1[U, V]");

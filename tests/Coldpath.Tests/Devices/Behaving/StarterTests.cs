@@ -143,6 +143,23 @@ public class StarterTests
     }
 
     [Fact]
+    public void DriveRunsBehindALineReactor()
+    {
+        var bench = Played.With(
+            """
+            line reactor R2 3 %
+            drive U1 60 A
+            motor M1 30 kW
+            selector S1 OFF | ON
+            MAINS[L1, L2, L3] -> R2 -> U1 -> M1
+            U1:P24 -> S1 at ON -> input U1 run
+            """
+        );
+
+        bench.Do("S1=ON").Runs("M1").Should().BeTrue();
+    }
+
+    [Fact]
     public void DriveWantsItsEnableAndTorqueInputs()
     {
         var bench = Drive(
