@@ -13,6 +13,7 @@ internal sealed class StopQuestion
 {
     private readonly Behaviour behaviour;
     private readonly Diagram running;
+    private readonly IReadOnlyList<Operation> by;
     private readonly bool atOnce;
     private readonly int control;
     private readonly int[] operatedValues;
@@ -33,6 +34,7 @@ internal sealed class StopQuestion
     {
         this.behaviour = behaviour;
         this.running = running;
+        this.by = by;
         this.atOnce = atOnce;
         this.uncertainToo = uncertainToo;
         control = Space.IndexOf(by[0].Variable);
@@ -41,10 +43,7 @@ internal sealed class StopQuestion
         operatedValues = [.. by.Select(o => Space.IndexOfValue(o.Variable, o.Value))];
         operated = Table.AnyOf(operatedValues.Select(value => Space.Is(control, value)));
         returns = Space.Variables[control].Momentary || UseOf(control) == ControlUse.Stop;
-        this.by = by;
     }
-
-    private readonly IReadOnlyList<Operation> by;
 
     private StateSpace Space => behaviour.Space;
     private DiagramTable Table => Space.Table;
