@@ -5,6 +5,7 @@ return args switch
 {
     ["fuzz", "parser", ..] => ParserFuzz.Run(Number(2, 200_000), Number(3, 1)),
     ["limits", "parser"] => LargeInputs.Run(),
+    ["start", var command] => StartTrial.Run(command),
     _ => Trials(),
 };
 
@@ -15,6 +16,7 @@ int Trials()
 {
     var trials = new SortedDictionary<string, Action>(StringComparer.Ordinal)
     {
+        ["check"] = CheckTrial.Run,
         ["conduction"] = ConductionTrial.Run,
         ["diagrams"] = DiagramTrial.Run,
     };

@@ -11,7 +11,8 @@ internal static class ExplainCommand
     {
         var check = new Argument<string?>("CODE|NAME")
         {
-            Description = "such as S012 or way-without-overload; none lists them all",
+            Description = "such as E101 or way-without-overload; none lists them all",
+            HelpName = "CODE|NAME",
             Arity = ArgumentArity.ZeroOrOne,
         };
         check.CompletionSources.Add(_ => Workbench.Cards.SelectMany(c => new[] { c.Name, c.Code }));

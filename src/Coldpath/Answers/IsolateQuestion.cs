@@ -32,6 +32,8 @@ public sealed class IsolateQuestion
         var sets = new IsolatingSets(isolators, nets);
         var best = sets.Cheapest(Cost).Take(Most).ToArray();
         var first = best.FirstOrDefault()?.Select(a => a.Name).ToArray();
+        var chosen = have is null ? first : Counting(have);
+        var enough = chosen is not null && sets.AreEnough(chosen) ? chosen : null;
         return new()
         {
             Panel = evidence.Panel.Name,
@@ -41,12 +43,15 @@ public sealed class IsolateQuestion
             Count = sets.Count,
             Stays = first is null ? Stays(sets, targets, AllActs) : null,
             Have = have is null ? null : Judge(sets, targets, have),
-            StaysLive = first is null ? [] : [.. StaysLive(targets, have ?? first)],
-            WholeOnly = first is null ? [] : [.. WholeOnly(nets, targets, have ?? first)],
+            StaysLive = [.. StaysLive(targets, have ?? first ?? [.. AllActs])],
+            WholeOnly = enough is null ? [] : [.. WholeOnly(nets, targets, enough)],
             RestsOn = Doubtful.Parts(evidence.Panel),
             Assumed = evidence.Netlist.Assumed,
         };
     }
+
+    /// <summary>Those of the names that are isolating devices or stores.</summary>
+    private string[] Counting(IReadOnlyList<string> names) => [.. names.Where(AllActs.Contains)];
 
     private IEnumerable<string> AllActs => isolators.Acts.Select(a => a.Name);
 
@@ -86,7 +91,7 @@ public sealed class IsolateQuestion
 
     private OwnSet Judge(IsolatingSets sets, IReadOnlyList<Point> targets, IReadOnlyList<string> have)
     {
-        var counting = have.Where(tag => AllActs.Contains(tag)).ToArray();
+        var counting = Counting(have);
         var enough = sets.AreEnough(counting);
         var survival = enough ? null : sets.Survival(counting);
         return new()
@@ -115,7 +120,7 @@ public sealed class IsolateQuestion
     private IEnumerable<PointReach> StaysLive(IReadOnlyList<Point> targets, IReadOnlyList<string> taken)
     {
         var places = targets.Select(p => p.Place).OfType<string>().ToHashSet();
-        var open = taken.Where(tag => AllActs.Contains(tag)).ToArray();
+        var open = Counting(taken);
         return from point in evidence.Netlist.Points
             where point.Place is { } place && places.Contains(place)
             let survival = isolators.StaysLive(point.Net, open)
@@ -128,7 +133,7 @@ public sealed class IsolateQuestion
         IReadOnlyList<Point> targets,
         IReadOnlyList<string> taken
     ) =>
-        from part in isolators.OnlyWhileWhole(nets, taken.Where(tag => AllActs.Contains(tag)))
+        from part in isolators.OnlyWhileWhole(nets, taken)
         select new WholeOnly(
             part,
             [.. targets.Select(p => p.Name)],

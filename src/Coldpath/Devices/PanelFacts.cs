@@ -9,6 +9,9 @@ public sealed record PanelFacts
     /// <summary>"NEC" or "IEC".</summary>
     public string Rules { get; init; } = "IEC";
 
+    /// <summary>The header's system is missing or was not understood, which was said: nothing more is said for want of it.</summary>
+    public bool Unclear { get; init; }
+
     /// <summary>Volts between line conductors; null when the header does not say.</summary>
     public double? Voltage { get; init; }
 

@@ -3,6 +3,9 @@ namespace Coldpath.Findings;
 /// <summary>Finds what a misspelt word was meant to be.</summary>
 public static class SpellChecker
 {
+    /// <summary>Beyond this many the candidates are too many to look through for every mistake.</summary>
+    private const int Considered = 5000;
+
     /// <summary>
     /// The candidate nearest to a word, or null when none is near: one slip in every three letters, at least one, is
     /// let pass. Of equally near ones the first in ordinal order.
@@ -11,6 +14,7 @@ public static class SpellChecker
     {
         var bound = Math.Max(1, word.Length / 3);
         return candidates
+            .Take(Considered)
             .Where(c =>
                 c != word && Math.Abs(c.Length - word.Length) <= bound && Math.Min(c.Length, word.Length) > 1
             )

@@ -48,11 +48,11 @@ public sealed class Interlocks(Evidence evidence)
             .Where(tag => evidence.Devices.IsController(tag) && Armature(tag) is not null)
             .ToArray();
         var shortWithout = controllers.ToDictionary(tag => tag, ShortWithout);
-        var healthy = Table.And(evidence.Network.AnyShort(), NothingFailed());
+        var shorted = evidence.Network.AnyShort();
         foreach (var (i, a) in controllers.Index())
         foreach (var b in controllers.Skip(i + 1))
         {
-            var together = Table.AllOf(healthy, BothClosed(a, b), !shortWithout[a], !shortWithout[b]);
+            var together = Table.AllOf(shorted, BothClosed(a, b), !shortWithout[a], !shortWithout[b]);
             if (!together.IsFalse)
                 yield return (a, b);
         }
@@ -71,7 +71,6 @@ public sealed class Interlocks(Evidence evidence)
             Table.AnyOf(pulls.Select(t => Table.AllOf(Table.Or(t.Certain, t.Uncertain), ShortsAfter(t)))),
             !Table.AnyOf(restless.Select(t => t.Certain)),
             evidence.Behaviour.Constrained,
-            NothingFailed(),
             evidence.Behaviour.Space.Domain
         );
     }
@@ -94,13 +93,6 @@ public sealed class Interlocks(Evidence evidence)
 
     private Diagram ShortWithout(string tag) =>
         evidence.Network.Without(evidence.Devices.Poles(tag).Select(e => e.Id)).AnyShort();
-
-    private Diagram NothingFailed() =>
-        Table.AllOf(
-            evidence
-                .Netlist.Variables.Where(v => v.Kind == VariableKind.Failure)
-                .Select(v => evidence.Is(v, v.Rest))
-        );
 
     /// <summary>The armature that moves its poles; null where something else does.</summary>
     private Variable? Armature(string tag)

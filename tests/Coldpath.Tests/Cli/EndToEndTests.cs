@@ -36,6 +36,55 @@ public sealed class EndToEndTests : IDisposable
     }
 
     [Fact]
+    public void Help_is_narrow_enough_to_read() =>
+        desk.Run("--help").Out.Split('\n').Should().OnlyContain(line => line.Length < 200);
+
+    [Fact]
+    public void Isolating_a_place_that_holds_the_line_side_lists_all_that_stays_live_there()
+    {
+        var ran = desk.Run("isolate", "fan.panel", "incoming", "--format", "json");
+        ran.Exit.Should().Be(Exit.Findings);
+        var answer = JsonNode.Parse(ran.Out)!;
+        answer["sets"]!.AsArray().Should().BeEmpty();
+        var stays = answer["staysLive"]!.AsArray().Select(p => p!["point"]!.GetValue<string>());
+        stays.Should().BeEquivalentTo("Q0:1/L1", "Q0:3/L2", "Q0:5/L3");
+    }
+
+    [Fact]
+    public void A_set_that_is_not_enough_has_no_conditions_to_be_dead()
+    {
+        var ran = desk.Run("isolate", "fan.panel", "M1", "--have", "Q1", "--format", "json");
+        JsonNode.Parse(ran.Out)!["have"]!["enough"]!.GetValue<string>().Should().Be("no");
+        JsonNode.Parse(ran.Out)!["wholeOnly"]!.AsArray().Should().BeEmpty();
+    }
+
+    [Fact]
+    public void A_header_that_is_not_understood_is_one_finding()
+    {
+        desk.With(
+            "slip.panel",
+            BasePanels
+                .Text("direct-on-line")
+                .Replace("solidly earthed wye", "solidly earthd wye", StringComparison.Ordinal)
+        );
+        var ran = desk.Run("check", "slip.panel", "--format", "json");
+        var findings = JsonNode.Parse(ran.Out)!["findings"]!.AsArray();
+        findings.Select(f => f!["name"]!.GetValue<string>()).Should().Equal("header-unclear");
+    }
+
+    [Fact]
+    public void A_misspelt_statement_is_told_from_a_kind()
+    {
+        desk.With(
+            "slip.panel",
+            BasePanels
+                .Text("direct-on-line")
+                .Replace("stops M1 by S1", "stop M1 by S1", StringComparison.Ordinal)
+        );
+        desk.Run("check", "slip.panel").Out.Should().Contain("did you mean stops?");
+    }
+
+    [Fact]
     public void Check_of_a_directory_reports_each_panel_and_the_total()
     {
         desk.With("more/b.panel", BasePanels.Text("reversing"))

@@ -40,6 +40,8 @@ internal sealed class RatingBook
         foreach (var asked in forms.Takes.Where(t => !book.values.ContainsKey(RatingForms.NameOf(t))))
             if (DefaultOf(asked, facts) is { } value)
                 book.values.Add(value.Name, value);
+            else if (asked.Needed && facts.Unclear && IsOfSystem(asked))
+                findings.LeftOpen();
             else if (asked.Needed)
                 findings.Missing(device.Span, RatingForms.NameOf(asked), asked);
         return book;
@@ -76,12 +78,14 @@ internal sealed class RatingBook
         if (asked.Default is null)
             return null;
         var name = RatingForms.NameOf(asked);
-        if (asked.Default is WordAtom { Text: FromSystem })
+        if (IsOfSystem(asked))
             return OfSystem(name, facts);
         if (asked.Form is ChoiceFormSyntax)
             return Chosen(name, asked.Default.Span.Text);
         return RatingValues.Read(new AtomRow([asked.Default]), asked);
     }
+
+    private static bool IsOfSystem(TakesSyntax asked) => asked.Default is WordAtom { Text: FromSystem };
 
     private static Rating? OfSystem(string name, PanelFacts facts) =>
         name switch

@@ -9,11 +9,15 @@ internal sealed class RatingFindings(string kind, string tag)
     private const string MissingCode = "D005";
 
     private readonly List<Finding> findings = [];
+    private bool leftOpen;
 
     public IReadOnlyList<Finding> InOrder => findings;
 
     /// <summary>Whether a rating that the kind needs is not there.</summary>
-    public bool HasMissing => findings.Exists(f => f.Code == MissingCode);
+    public bool HasMissing => leftOpen || findings.Exists(f => f.Code == MissingCode);
+
+    /// <summary>A needed rating is missing for a reason that was told elsewhere.</summary>
+    public void LeftOpen() => leftOpen = true;
 
     public void Unknown(Span at, RatingForms forms) =>
         Add(

@@ -12,6 +12,9 @@ internal sealed class BindingFindings
     /// <summary>Nothing that was said keeps the panel from being used.</summary>
     public bool AreHarmless => found.TrueForAll(f => f.Severity < Severity.Defect);
 
+    /// <summary>How much was said so far.</summary>
+    public int Count => found.Count;
+
     /// <summary>In the order of the text; past the limit the last says that there are more.</summary>
     public IReadOnlyList<Finding> InOrder
     {
@@ -40,7 +43,7 @@ internal sealed class BindingFindings
 
     /// <summary>"did you mean K1?"; null when no name is near, or when so much was said that nobody will read on.</summary>
     public string? DidYouMean(string written, IEnumerable<string> candidates) =>
-        found.Count < Limits.Findings && NearNames.Nearest(written, candidates) is { } near
+        found.Count < Limits.Findings && SpellChecker.Nearest(written, candidates) is { } near
             ? $"did you mean {near}?"
             : null;
 

@@ -189,7 +189,7 @@ internal sealed class Bracket(DeviceReading reading, TerminalBook book, Conducto
         var known = terminals.InOrder.Count == 0 ? "it has none" : $"it has {Listed()}";
         var message = $"{reading.Tag} has no terminal {name}; {known}";
         var marks = terminals.InOrder.Take(MostCompared).SelectMany(t => t.Split('/').Append(t));
-        var near = NearNames.Nearest(name.Text, marks);
+        var near = SpellChecker.Nearest(name.Text, marks);
         var remedy = near is null ? null : $"did you mean {near}?";
         Findings.Add(Complaint.UnknownTerminal.At(name.Span, message, reading.Tag, remedy));
         return null;

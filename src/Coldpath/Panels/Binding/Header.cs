@@ -15,6 +15,9 @@ internal sealed record Header(string Name, string? Drawing, string? Revision, Pa
         var drawing = Only<DrawingSyntax>(panel, "drawing", findings);
         var rules = Only<RulesSyntax>(panel, "rules", findings);
         var system = Only<SystemSyntax>(panel, "system", findings);
+        var before = findings.Count;
+        var facts = system is null ? new PanelFacts { Unclear = true } : SystemBinding.Bind(system, findings);
+        facts = facts with { Unclear = facts.Unclear || findings.Count > before };
         ReportLate(panel, findings);
         ReportMissing(panel, name, "panel \"NAME\"", findings);
         ReportMissing(panel, rules, "rules NEC or rules IEC", findings);
@@ -23,7 +26,7 @@ internal sealed record Header(string Name, string? Drawing, string? Revision, Pa
             name?.Name.Text ?? "",
             drawing is null ? null : string.Join(' ', drawing.Number),
             drawing?.Revision?.Text,
-            (system is null ? new PanelFacts() : SystemBinding.Bind(system, findings)) with
+            facts with
             {
                 Rules = rules is null ? "IEC" : RulesOf(rules, findings),
             }

@@ -1,5 +1,6 @@
 using Coldpath.Devices;
 using Coldpath.Findings;
+using Coldpath.Notation;
 using Coldpath.Notation.Syntax;
 
 namespace Coldpath.Panels.Binding;
@@ -35,7 +36,8 @@ internal sealed class KindMaking
         if (tag != declaration.Tags[0] || declaration.Kind.Any(w => brokenWords.Contains(w.Text)))
             return [];
         var span = declaration.Kind[0].Span.Through(declaration.Kind[^1].Span);
-        var remedy = NearNames.Nearest(declaration.KindName, library.Names) is { } near
+        var remedy = SpellChecker.Nearest(declaration.KindName, library.Names.Concat(LineWords.Statement))
+            is { } near
             ? $"did you mean {near}?"
             : "coldpath kinds lists the kinds there are";
         return

@@ -64,6 +64,6 @@ public static class ExplainText
     private static void WriteLines(Page page, IEnumerable<string> lines)
     {
         foreach (var line in lines.SelectMany(l => l.Split('\n')))
-            page.Line("  " + line.Trim());
+            page.Line("  " + (line.Trim() is { Length: > 0 } said ? said : "(left out)"));
     }
 }

@@ -18,13 +18,18 @@ public static class IsolateText
             WriteHave(page.Line(), have, words);
         if (answer.StaysLive.Count > 0)
             ReachText.WriteTable(
-                page.Line().Line($"may stay {words.Live} in the same place", Style.Strong),
+                page.Line().Line(StaysTitle(answer, words), Style.Strong),
                 answer.StaysLive,
                 words
             );
         WriteWholeOnly(page, answer.WholeOnly, words);
         return Footing.Write(page.Line(), answer.RestsOn, answer.Assumed);
     }
+
+    private static string StaysTitle(IsolateAnswer answer, Vocabulary words) =>
+        answer.Count.IsZero && answer.Have is null
+            ? $"may stay {words.Live} in the same place with every isolating device open"
+            : $"may stay {words.Live} in the same place";
 
     private static void WriteSets(Page page, IsolateAnswer answer, Vocabulary words)
     {
