@@ -8,7 +8,8 @@ public static class SpellChecker
 
     /// <summary>
     /// The candidate nearest to a word, or null when none is near: one slip in every three letters, at least one, is
-    /// let pass. Of equally near ones the first in ordinal order.
+    /// let pass. Of equally near ones one with the same first letter, then the first in
+    /// ordinal order.
     /// </summary>
     public static string? Nearest(string word, IEnumerable<string> candidates)
     {
@@ -21,6 +22,7 @@ public static class SpellChecker
             .Select(c => (Candidate: c, Distance: Distance(word, c, bound)))
             .Where(c => c.Distance <= bound)
             .OrderBy(c => c.Distance)
+            .ThenBy(c => Same(c.Candidate[0], word[0]) ? 0 : 1)
             .ThenBy(c => c.Candidate, StringComparer.Ordinal)
             .Select(c => c.Candidate)
             .FirstOrDefault();
