@@ -14,7 +14,7 @@ internal static class LaneOrder
         if (lanes.Members.Count > Exhaustive)
             return new(plan, natural, channels);
         var best = default(Board);
-        foreach (var order in Orders(natural, lanes.Ordered))
+        foreach (var order in Orders(natural, lanes.Ordered).Where(o => lanes.AreSideBySide(o)))
         {
             var board = new Board(plan, order, channels);
             if (best is null || (board.Crossings, board.Length).CompareTo((best.Crossings, best.Length)) < 0)
@@ -43,6 +43,7 @@ internal static class LaneOrder
     /// <summary>Each lane followed by those that branch off it, the lowest first.</summary>
     private static List<int> Natural(Lanes lanes, RoutePlan plan)
     {
+        var ways = lanes.Ordered.Select(p => p.Right).ToHashSet();
         var children = Parents(lanes, plan)
             .Select((p, lane) => (p.Parent, p.Channel, Lane: lane))
             .ToLookup(p => p.Parent);
@@ -51,7 +52,12 @@ internal static class LaneOrder
         while (stack.TryPop(out var lane))
         {
             order.Add(lane);
-            foreach (var child in children[lane].OrderBy(c => c.Channel).ThenByDescending(c => c.Lane))
+            foreach (
+                var child in children[lane]
+                    .OrderBy(c => ways.Contains(c.Lane))
+                    .ThenBy(c => c.Channel)
+                    .ThenByDescending(c => c.Lane)
+            )
                 stack.Push(child.Lane);
         }
         return order;

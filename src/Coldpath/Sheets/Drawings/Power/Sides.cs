@@ -16,7 +16,7 @@ internal sealed record Sides(IReadOnlyList<string> Above, IReadOnlyList<string> 
         foreach (var terminal in unit.Terminals)
         {
             var (line, load) = (blueprint.LineSide.Contains(terminal), blueprint.LoadSide.Contains(terminal));
-            if (ends.Contains(terminal) && !begins.Contains(terminal))
+            if (ends.Contains(terminal) && (load || !begins.Contains(terminal)))
                 below.Add(terminal);
             else if (begins.Contains(terminal))
                 above.Add(terminal);
