@@ -32,8 +32,12 @@ public static class Drafting
     )
     {
         var size =
-            SheetSize.Of(request.Paper).FirstOrDefault(s => s.Fits(content)) ?? SheetSize.Around(content);
-        var drawn = content.Figures.Select(f => f.Moved(size.Content.Left, size.Content.Top)).ToList();
+            SheetSize.Of(request.Paper).Where(s => s.Fits(content)).MaxBy(s => s.ScaleFor(content))
+            ?? SheetSize.Around(content);
+        var scale = size.ScaleFor(content);
+        var drawn = content
+            .Figures.Select(f => f.Scaled(scale).Moved(size.Content.Left, size.Content.Top))
+            .ToList();
         var frame = new Figure
         {
             Kind = FigureKind.Paper,

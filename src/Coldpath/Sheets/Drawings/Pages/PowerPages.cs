@@ -41,20 +41,14 @@ internal sealed class PowerPages(Panel panel, Division division, DrawRequest req
     private IEnumerable<IReadOnlyList<Unit>> Split(IReadOnlyList<Unit> units)
     {
         var circuit = CircuitOf(units);
-        var board = circuit.Arranged();
-        var part = Drawn(circuit, board);
+        var part = Drawn(circuit);
         if (units.Count == 1 || sizes.Any(s => s.Fits(part)))
             return [units];
-        var tallest = sizes.Max(s => s.Content.Height);
+        var tallest = sizes.Max(s => s.Content.Height) / SheetSize.Smallest;
         var (first, left) =
             part.Height > tallest && circuit.RowCount > 1
                 ? Cut(units, n => circuit.Rows[n], circuit.RowCount, p => p.Height <= tallest)
-                : Cut(
-                    units,
-                    n => board.Across.ColumnOf(circuit.LaneOf(n)),
-                    board.Order.Count,
-                    p => sizes.Any(s => s.Fits(p))
-                );
+                : Cut(units, circuit.LaneOf, circuit.Lanes.Members.Count, p => sizes.Any(s => s.Fits(p)));
         return [.. Split(first), .. Split(left)];
     }
 
@@ -73,7 +67,7 @@ internal sealed class PowerPages(Panel panel, Division division, DrawRequest req
         {
             var middle = (least + most + 1) / 2;
             var some = CircuitOf(Below(middle));
-            if (fits(Drawn(some, some.Arranged())))
+            if (fits(Drawn(some)))
                 least = middle;
             else
                 most = middle - 1;
@@ -83,6 +77,13 @@ internal sealed class PowerPages(Panel panel, Division division, DrawRequest req
         IReadOnlyList<Unit> Below(int limit) => [.. units.Where((_, i) => place(i) < limit)];
     }
 
-    private PlacedPart Drawn(PowerCircuit circuit, Board board) =>
-        PowerSheet.Of(circuit, board, panel.System.Rules, request.OneLine, shown, _ => Unnumbered);
+    private PlacedPart Drawn(PowerCircuit circuit) =>
+        PowerSheet.Of(
+            circuit,
+            circuit.Arranged(),
+            panel.System.Rules,
+            request.OneLine,
+            shown,
+            _ => Unnumbered
+        );
 }

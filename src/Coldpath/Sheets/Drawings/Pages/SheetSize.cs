@@ -28,7 +28,14 @@ internal sealed record SheetSize(double Width, double Height, double Binding)
             Frame.Bottom - FootHeight - Padding
         );
 
-    public bool Fits(PlacedPart part) => part.Width <= Content.Width && part.Height <= Content.Height;
+    /// <summary>No drawing is made smaller than this: letters of 2.5 mm stay legible.</summary>
+    public const double Smallest = 0.7;
+
+    /// <summary>How large the part can be drawn here, at most in full size.</summary>
+    public double ScaleFor(PlacedPart part) =>
+        Math.Min(1, Math.Min(Content.Width / part.Width, Content.Height / part.Height));
+
+    public bool Fits(PlacedPart part) => ScaleFor(part) >= Smallest;
 
     /// <summary>A sheet as large as its content, no narrower than its title block.</summary>
     public static SheetSize Around(PlacedPart part)
