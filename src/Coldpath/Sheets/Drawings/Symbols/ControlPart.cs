@@ -19,7 +19,12 @@ public sealed record ControlPart(
     IReadOnlyList<string> Positions,
     bool ClosedAtRest,
     bool ClosedNow
-);
+)
+{
+    /// <summary>Names of its two terminals, lettered beside the leads; empty where they are not to be.</summary>
+    public string Left { get; init; } = "";
+    public string Right { get; init; } = "";
+}
 
 /// <summary>What a part is in a rung, found from its elements and not from its kind's name.</summary>
 public enum ControlRole
