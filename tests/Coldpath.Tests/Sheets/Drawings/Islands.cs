@@ -6,7 +6,7 @@ namespace Coldpath.Tests.Sheets.Drawings;
 /// <param name="Points">Their ends.</param>
 internal sealed record Islands(PlacedSheet Sheet, string Net, IReadOnlyList<At> Points, IReadOnlyList<Box> Lines)
 {
-    private const double Near = 1.2;
+    private const double Near = 2.5;
 
     public static IEnumerable<Islands> On(PlacedSheet sheet) =>
         Quality.Segments(sheet).GroupBy(s => s.Wire.Net ?? "").SelectMany(g => Of(sheet, g.Key, [.. g.Select(s => (s.A, s.B))]));

@@ -6,9 +6,9 @@ internal static class ApartLayout
     /// <param name="section">Index of the first of the two sections.</param>
     public static IEnumerable<LadderBlock> Of(LadderFacts facts, Drafting drafting, LadderFrame frame, int section)
     {
-        var wired = facts.Apart.ToLookup(r => drafting.IsWired(r.Body[0].In) || drafting.IsWired(r.Body[0].Out));
-        return Lines([.. wired[true]], facts, drafting, frame, section)
-            .Concat(Lines([.. wired[false]], facts, drafting, frame, section + 1));
+        var spare = facts.Apart.ToLookup(r => r.IsSpare);
+        return Lines([.. spare[false]], facts, drafting, frame, section)
+            .Concat(Lines([.. spare[true]], facts, drafting, frame, section + 1));
     }
 
     public static IEnumerable<Heading> Headings(LadderFrame frame) =>

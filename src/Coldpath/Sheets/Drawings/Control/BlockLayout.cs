@@ -48,9 +48,9 @@ internal sealed class BlockLayout
         var flag = FlagOf(plan);
         var start = StartOf(plan, flag);
         var edge = EdgeOf(plan, frame);
-        var pieces = RungPieces.Of(plan, drafting, edge - start);
+        var pieces = RungPieces.Of(plan, drafting, Drafting.Inside(edge - start));
         var rows = column.Place(pieces, drafting, start, edge);
-        y += Math.Max(rows.Up, flag?.Up ?? 0);
+        y += new[] { rows.Up, flag?.Up ?? 0, PlacedRung.LeastHalf }.Max();
         placed.Add(new(plan, rows, flag, y));
         y = placed[^1].Bottom + Gap;
         overflow = Math.Max(overflow, rows.Width - edge);

@@ -46,9 +46,9 @@ internal static class Cells
         if (marks.Right is { } right)
             figures.Add(right.Moved(x + symbol.Width + MarkGap, -OverWire));
         var overMarks = markWidth > 0 ? OverWire + SmallSize : 0;
-        var up = Math.Max(-symbol.Body.Top, overMarks) + 0.4 + above.Lines.Height;
+        var up = Math.Max(-figure.Bounds.Top, overMarks) + 0.4 + above.Lines.Height;
         figures.Add(above.Lines.At(above.Figure, middle, -up, Anchor.Middle));
-        var down = Math.Max(symbol.Body.Bottom, 0) + 0.6;
+        var down = Math.Max(figure.Bounds.Bottom, 0) + 0.6;
         foreach (var (label, lines) in below)
         {
             figures.Add(lines.At(label, middle, down, Anchor.Middle));

@@ -55,7 +55,7 @@ internal sealed class Coils
     {
         var tag = contact.Device.Tag;
         if (homes.TryGetValue(tag, out var home))
-            return new("", size, false, [Place.Of(home.Rung)]);
+            return new(home.Rung.IsApart ? "coil" : "", size, false, [Place.Of(home.Rung)]);
         if (poles.TryGetValue(tag, out var terminal))
             return new("", size, false, [Place.OnPower(terminal)]);
         var others = where

@@ -22,6 +22,9 @@ internal sealed class Drafting
             ChooseNames(rung);
     }
 
+    /// <summary>What a piece may take of a row's width, so that flags find room on both of its sides.</summary>
+    public static double Inside(double limit) => limit - (2 * FlagWidth);
+
     /// <summary>What a rung begins or ends at, where neither a rail nor a node drawn upright does it.</summary>
     public Laid End(Rung rung, RungPiece piece, bool begins) => Piece(rung, piece, 0, begins, !begins);
 
@@ -42,20 +45,10 @@ internal sealed class Drafting
         );
 
         LaidCell? Lead(int knot, bool begins) =>
-            !IsWired(knot) ? null
+            !facts.IsWired(knot) ? null
             : facts.Wires.TerminalsOf(facts.Knots.NetOf(knot)).Count == 1 && facts.Wires.IsBonded(facts.Knots.NetOf(knot))
                 ? Cells.EarthSign(rung.Span, knot, begins)
             : cells.Lead(facts.Wires.NameOf(facts.Knots.NetOf(knot)) ?? facts.Knots.NetOf(knot), knot, begins);
-    }
-
-    /// <summary>More than a terminal that nothing is connected to.</summary>
-    public bool IsWired(int knot)
-    {
-        var net = facts.Knots.NetOf(knot);
-        return facts.Wires.TerminalsOf(net).Count > 1
-            || facts.Wires.NameOf(net) is not null
-            || facts.Wires.IsBonded(net)
-            || facts.IsUntraced(net);
     }
 
     /// <summary>The pieces of a rung's body, none wider than the limit where that can be helped.</summary>
@@ -139,7 +132,7 @@ internal sealed class Drafting
 
     private Laid Row(Rung rung, RungRow row, double limit, bool begins, bool ends)
     {
-        var pieces = Pieces(rung, row.Pieces, limit - (2 * FlagWidth), begins, ends).ToList();
+        var pieces = Pieces(rung, row.Pieces, Inside(limit), begins, ends).ToList();
         var rows = Rows(pieces, limit);
         return LaidRows.Of([.. rows.Select(LaidRow.Packed)], row.In, row.Out);
     }
@@ -166,12 +159,13 @@ internal sealed class Drafting
 
     /// <summary>
     /// A knot bears its name once in each rung, where it has a wire number or is drawn in several places; not where a
-    /// node in the rung or a rail names it.
+    /// node in the rung, a flag or a rail names it.
     /// </summary>
     private void ChooseNames(Rung rung)
     {
         var plan = facts.Plans[rung.Index];
         var named = rung.Leaves.OfType<RungNode>().Select(n => facts.Knots.Of(n.At)).ToHashSet();
+        named.UnionWith(Flagged(rung).Select(p => facts.Knots.Of(p.In)));
         if (plan.From is { Givers.Count: > 0 })
             named.Add(facts.Knots.Of(rung.Start!.Out));
         foreach (var piece in Gaps(rung))
@@ -181,6 +175,10 @@ internal sealed class Drafting
                 namedBehind.Add(piece);
         }
     }
+
+    /// <summary>Terminals that are drawn elsewhere: what refers to them stands on their knot.</summary>
+    private IEnumerable<RungPart> Flagged(Rung rung) =>
+        rung.Leaves.OfType<RungPart>().Where(p => !p.IsThrough && facts.Where.DrawnBy(p).Count == 0);
 
     private bool Wants(int knot) =>
         facts.Wires.NameOf(facts.Knots.NetOf(knot)) is not null || facts.Islands.Elsewhere(knot).Count > 0;

@@ -108,7 +108,17 @@ internal sealed class LadderFacts
             Knots.Name(outOf, Wires.NetOf(new Terminal(part.Device.Tag, right)));
         var span = part.Device.Span;
         var piece = new RungPart(part.Device, part.Part, part.Contact, part.Left, right, span, into, outOf);
-        return new(-1, left.ToString(), span, null, [piece], null);
+        return new(-1, left.ToString(), span, null, [piece], null) { IsSpare = !IsWired(into) && !IsWired(outOf) };
+    }
+
+    /// <summary>More than a terminal that nothing is connected to.</summary>
+    public bool IsWired(int knot)
+    {
+        var net = Knots.NetOf(knot);
+        return Wires.TerminalsOf(net).Count > 1
+            || Wires.NameOf(net) is not null
+            || Wires.IsBonded(net)
+            || IsUntraced(net);
     }
 
     private void JoinTo<T>(Dictionary<T, int> firsts, T key, int knot)

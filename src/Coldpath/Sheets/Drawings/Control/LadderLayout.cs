@@ -47,7 +47,7 @@ internal static class LadderLayout
                 width = Best();
             Ladder = Drawn(width);
             for (var i = 0; i < MostTries && OverflowOf(Ladder) is > 0.01 and var overflow; i++)
-                Ladder = Drawn(Ladder.Width + overflow);
+                Ladder = Drawn(Ladder.Width + (overflow * (i + 1)));
         }
 
         public Ladder Ladder { get; }

@@ -20,8 +20,6 @@ internal static class PartWords
             lines.Add(label);
         if (part.Role == ControlRole.Contact)
             lines.AddRange(Sensing(part));
-        if (part.Role == ControlRole.Load && Rating(part, "colour") is { } colour)
-            lines.Add(colour);
         if (part is { Role: ControlRole.Coil, Part: "coil" })
             lines.AddRange(new[] { Rating(part, "coil"), Rating(part, "delay") }.OfType<string>());
         if (part.Role == ControlRole.Through && Rating(part, "current") is { } current)

@@ -94,7 +94,7 @@ internal sealed class PieceCells(LadderFacts facts)
             Part = read.Part.Length > 0 ? read.Part : null,
             Terminals = [.. drawn.Select(t => t.Name)],
             Net = drawn.Count > 0 ? null : facts.Knots.NetOf(part.In),
-            Shapes = symbol.Shapes,
+            Shapes = read.Role == ControlRole.Terminal ? WithoutOpenLead(symbol, part) : symbol.Shapes,
         };
         var tag = read.Role == ControlRole.Terminal ? part.Terminals.First().ToString() : part.Device.Tag;
         return Cells.OfSymbol(
@@ -102,7 +102,7 @@ internal sealed class PieceCells(LadderFacts facts)
             figure,
             (Mark(part, part.Left, part.In, true), Mark(part, part.Right, part.Out, false)),
             (label, TextStack.Of(tag, Cells.TagSize, bold: true)),
-            [.. Below(rung, part, read, label)],
+            [.. Below(rung, part, read, symbol, label)],
             facts.Coils.IsHome(part) && facts.Coils.Table(part) is { Count: > 0 } rows
                 ? new NotedTable(label with { Kind = FigureKind.Reference, Title = $"contacts of {part.Device.Tag}" }, rows)
                 : null,
@@ -126,9 +126,28 @@ internal sealed class PieceCells(LadderFacts facts)
     private static IEnumerable<(string, int)> Joined(RungPart part, IReadOnlyList<Terminal> drawn) =>
         drawn.Select(t => (t.ToString(), t.Name == part.Left ? part.In : part.Out));
 
-    private IEnumerable<(Figure, TextStack)> Below(Rung rung, RungPart part, ControlPart read, Figure label)
+    /// <summary>Where a rung begins or ends at a terminal it has a lead on one side only.</summary>
+    private static IReadOnlyList<Shape> WithoutOpenLead(Symbol symbol, RungPart part) =>
+        [
+            .. symbol.Shapes.Where(s =>
+                s is not Polyline
+                || !(
+                    (part.Left is null && s.Bounds.Right <= symbol.Width / 2)
+                    || (part.Right is null && s.Bounds.Left >= symbol.Width / 2)
+                )
+            ),
+        ];
+
+    private IEnumerable<(Figure, TextStack)> Below(
+        Rung rung,
+        RungPart part,
+        ControlPart read,
+        Symbol symbol,
+        Figure label
+    )
     {
-        foreach (var note in PartWords.Notes(read))
+        var lettered = symbol.Shapes.OfType<Lettering>().Select(l => l.Text).ToHashSet(StringComparer.Ordinal);
+        foreach (var note in PartWords.Notes(read).Where(n => !lettered.Contains(n)))
             yield return (label, TextStack.Of(note, Cells.TextSize, most: 30));
         if (read.Role == ControlRole.Contact && facts.Coils.Reference(rung, part, Cells.SmallSize) is { } back)
             yield return (label with { Kind = FigureKind.Reference }, PlaceLines(back.Places!, back.Text));

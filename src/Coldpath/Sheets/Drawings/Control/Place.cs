@@ -5,8 +5,11 @@ internal enum PlaceKind
     Rung,
     Power,
 
-    /// <summary>Among the parts that no rung passes.</summary>
+    /// <summary>Among the parts that no rung passes, wired otherwise.</summary>
     Apart,
+
+    /// <summary>Not wired.</summary>
+    Spare,
 }
 
 /// <summary>Where something is drawn.</summary>
@@ -16,7 +19,9 @@ internal enum PlaceKind
 internal sealed record Place(PlaceKind Kind, int Rung, string Number, string Terminal)
 {
     public static Place Of(Rung rung) => 
-        rung.IsApart ? new(PlaceKind.Apart, -1, "", rung.Number) : new(PlaceKind.Rung, rung.Index, rung.Number, "");
+        rung.IsApart
+            ? new(rung.IsSpare ? PlaceKind.Spare : PlaceKind.Apart, -1, "", rung.Number)
+            : new(PlaceKind.Rung, rung.Index, rung.Number, "");
 
     public static Place OnPower(string terminal) => new(PlaceKind.Power, -1, "", terminal);
 }
@@ -37,6 +42,7 @@ internal sealed record SheetIndex(
         {
             PlaceKind.Rung => $"sheet 99, rung {place.Number}",
             PlaceKind.Power => "power, sheet 99",
+            PlaceKind.Spare => "spare",
             _ => "sheet 99, no rung",
         };
 
@@ -49,6 +55,7 @@ internal sealed record SheetIndex(
             PlaceKind.Rung => $"rung {place.Number}",
             PlaceKind.Power when OfPower(place.Terminal) is { } sheet && sheet != from => $"power, sheet {sheet}",
             PlaceKind.Power => "power",
+            PlaceKind.Spare => "spare",
             _ when OfApart.TryGetValue(place.Terminal, out var sheet) => $"{Before(sheet, from)}no rung",
             _ => "no rung",
         };

@@ -10,7 +10,10 @@ internal sealed record PlacedRung(RungPlan Plan, LaidRows Rows, Laid? Flag, doub
 
     public At? Out => Rows.Out?.Plus(0, Y);
 
-    public double Bottom => Y + Math.Max(Rows.Down, Flag?.Down ?? 0);
+    public double Bottom => Y + new[] { Rows.Down, Flag?.Down ?? 0, LeastHalf }.Max();
+
+    /// <summary>Room for its number, above and below the baseline.</summary>
+    public const double LeastHalf = LadderFrame.NumberSize * 0.6;
 
     public void Draw(Pen pen, LadderFrame frame)
     {

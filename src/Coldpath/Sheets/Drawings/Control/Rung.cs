@@ -17,6 +17,9 @@ internal sealed record Rung(
     RungPiece? End
 )
 {
+    /// <summary>A part that nothing is wired to.</summary>
+    public bool IsSpare { get; init; }
+
     public bool IsApart => Index < 0;
 
     /// <summary>"rung 5".</summary>

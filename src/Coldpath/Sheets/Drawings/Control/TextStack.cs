@@ -61,10 +61,17 @@ internal sealed record TextStack(IReadOnlyList<TextLine> Lines)
 
         IEnumerable<string> Pieces(string word)
         {
-            var fits = Math.Max(1, (int)(most / LetterWidths.Of("M", size, bold)));
-            return LetterWidths.Of(word, size, bold) <= most
-                ? [word]
-                : word.Chunk(fits).Select(c => new string(c));
+            var piece = "";
+            foreach (var rune in word.EnumerateRunes())
+            {
+                if (piece.Length > 0 && LetterWidths.Of($"{piece}{rune}", size, bold) > most)
+                {
+                    yield return piece;
+                    piece = "";
+                }
+                piece += rune.ToString();
+            }
+            yield return piece;
         }
     }
 }

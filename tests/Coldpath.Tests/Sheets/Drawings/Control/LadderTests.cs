@@ -1,3 +1,4 @@
+using CsCheck;
 using FluentAssertions;
 
 namespace Coldpath.Tests.Sheets.Drawings.Control;
@@ -20,4 +21,14 @@ public class LadderTests
     [MemberData(nameof(Drawn))]
     public void Every_sample_is_drawn_without_fault(string name, double width, double height) =>
         DrawnLadder.Of(Samples.Panels.Single(s => s.Name == name).Text, width, height).Faults().Should().BeEmpty();
+
+    [Theory]
+    [InlineData(double.PositiveInfinity, double.PositiveInfinity)]
+    [InlineData(277, 170)]
+    [InlineData(180, 240)]
+    public void Every_random_ladder_is_drawn_without_fault(double width, double height) =>
+        RandomRungs.Texts.Sample(
+            text => DrawnLadder.Of(text, width, height).Faults().Should().BeEmpty(),
+            iter: 1500
+        );
 }
