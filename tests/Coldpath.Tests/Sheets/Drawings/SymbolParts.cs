@@ -27,7 +27,7 @@ internal static class SymbolParts
     {
         var blueprint = device.Blueprint;
         var power = Sides(device);
-        var above = power.Where(blueprint.LineSide.Contains).ToList();
+        var above = power.Where(t => IsLineSide(blueprint, t)).ToList();
         var below = power.Except(above).ToList();
         if (above.Count + below.Count == 0)
             return null;
@@ -53,11 +53,20 @@ internal static class SymbolParts
         }
         foreach (var family in blueprint.Families)
         {
-            var values = blueprint.Network.Variables.FirstOrDefault(v => v.Name == family.Positions)?.Values ?? [];
+            var values =
+                blueprint.Network.Variables.FirstOrDefault(v => v.Name == family.Positions)?.Values ?? [];
             var positions = values.Where(v => !v.Contains('>', StringComparison.Ordinal)).Take(2).ToList();
             var closed = family.Name.StartsWith("NC", StringComparison.Ordinal);
             var contact = family.Contact(2, positions, values);
-            yield return new(device, rules, family.Name, ControlRole.Contact, positions, closed, closed != operated)
+            yield return new(
+                device,
+                rules,
+                family.Name,
+                ControlRole.Contact,
+                positions,
+                closed,
+                closed != operated
+            )
             {
                 Left = contact.Element.A,
                 Right = contact.Element.B,
@@ -74,6 +83,18 @@ internal static class SymbolParts
                 .Where(t => !t.StartsWith('*') && t != blueprint.Network.Earth)
                 .Distinct(),
         ];
+
+    /// <summary>Said to be, or the first end of an element and never the second.</summary>
+    private static bool IsLineSide(Blueprint blueprint, string terminal)
+    {
+        var elements = blueprint.Network.Elements.Where(e => e.Power).ToList();
+        return blueprint.LineSide.Contains(terminal)
+            || (
+                elements.Any(e => e.A == terminal)
+                && !elements.Any(e => e.B == terminal)
+                && !blueprint.LoadSide.Contains(terminal)
+            );
+    }
 
     private static List<string> Sides(PlacedDevice device)
     {
@@ -112,7 +133,11 @@ internal static class SymbolParts
             if (next == to)
                 yield return [element.Type];
             else if (next.StartsWith('*'))
-                foreach (var last in blueprint.Network.Elements.Where(e => (e.A, e.B) == (next, to) || (e.B, e.A) == (next, to)))
+                foreach (
+                    var last in blueprint.Network.Elements.Where(e =>
+                        (e.A, e.B) == (next, to) || (e.B, e.A) == (next, to)
+                    )
+                )
                     yield return [element.Type, last.Type];
         }
     }
