@@ -62,9 +62,9 @@ internal static class Ends
 
     private static Symbol Motor(ControlPart part) =>
         Leads
-            .Draw(part, 3.75, 11.25)
-            .Ring(Leads.Middle, 0, 3.75)
-            .Bold("M", Leads.Middle, 1.3, 3.6)
+            .Draw(part, 4.5, 10.5)
+            .Ring(Leads.Middle, 0, 3)
+            .Bold("M", Leads.Middle, 1.2, 3.2)
             .Lying(Leads.Width);
 
     private static Symbol Capacitor(ControlPart part) =>

@@ -52,9 +52,9 @@ internal static class Passed
 
     private static Symbol Reactor(ControlPart part)
     {
-        var pen = Leads.Draw(part, 3.5, 11.5);
-        for (var i = 0; i < 4; i++)
-            pen.Arc(4.5 + 2 * i, 0, 1, 180, 180);
+        var pen = Leads.Draw(part, 4.5, 10.5);
+        for (var i = 0; i < 3; i++)
+            pen.Arc(5.5 + 2 * i, 0, 1, 180, 180);
         return pen.Lying(Leads.Width);
     }
 
