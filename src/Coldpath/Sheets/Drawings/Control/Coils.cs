@@ -35,6 +35,10 @@ internal sealed class Coils
     /// <summary>The coil at which a device's contacts are listed: the first one drawn.</summary>
     public bool IsHome(RungPart part) => homes.TryGetValue(part.Device.Tag, out var home) && ReferenceEquals(home.Part, part);
 
+    /// <summary>Whether a device is named at the coil of one that it links.</summary>
+    public bool IsNoted(PlacedDevice linkage) =>
+        linkage.Blueprint.Links.SelectMany(l => l.Devices).Any(homes.ContainsKey);
+
     /// <summary>Declared pairs and linkages of the device whose coil this is.</summary>
     public IEnumerable<(string Device, string Words)> LinksOf(RungPart coil) => links[coil.Device.Tag];
 

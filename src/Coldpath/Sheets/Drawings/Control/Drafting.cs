@@ -44,11 +44,14 @@ internal sealed class Drafting
             }.OfType<Laid>()
         );
 
-        LaidCell? Lead(int knot, bool begins) =>
-            !facts.IsWired(knot) ? null
-            : facts.Wires.TerminalsOf(facts.Knots.NetOf(knot)).Count == 1 && facts.Wires.IsBonded(facts.Knots.NetOf(knot))
-                ? Cells.EarthSign(rung.Span, knot, begins)
-            : cells.Lead(facts.Wires.NameOf(facts.Knots.NetOf(knot)) ?? facts.Knots.NetOf(knot), knot, begins);
+        LaidCell? Lead(int knot, bool begins)
+        {
+            var net = facts.Knots.NetOf(knot);
+            var isAlone = facts.Wires.TerminalsOf(net).Count < 2;
+            return isAlone && facts.Wires.IsBonded(net) ? Cells.EarthSign(rung.Span, knot, begins)
+                : isAlone && facts.Wires.NameOf(net) is null ? null
+                : cells.Lead(facts.Wires.NameOf(net) ?? net, knot, begins);
+        }
     }
 
     /// <summary>The pieces of a rung's body, none wider than the limit where that can be helped.</summary>

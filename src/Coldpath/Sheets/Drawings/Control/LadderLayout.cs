@@ -78,11 +78,8 @@ internal static class LadderLayout
             var frame = LadderFrame.Of(facts.Rungs, width);
             var pieces = Unfolded(drafting);
             var needs = Needs(pieces);
-            var columns = facts
-                .Sections.Select((_, s) =>
-                    LoadColumn.Of(facts.Plans.Where(p => p.Section == s).Select(p => pieces[p.Rung.Index]), frame)
-                )
-                .ToList();
+            var ofSection = facts.Plans.ToLookup(p => p.Section, p => pieces[p.Rung.Index]);
+            var columns = facts.Sections.Select((_, s) => LoadColumn.Of(ofSection[s], frame)).ToList();
             var rungs = facts
                 .Plans.GroupBy(p => p.Block)
                 .Select(g => BlockLayout.Of([.. g], facts, drafting, frame, columns[g.First().Section], needs));
