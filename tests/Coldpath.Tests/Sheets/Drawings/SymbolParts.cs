@@ -53,11 +53,20 @@ internal static class SymbolParts
         }
         foreach (var family in blueprint.Families)
         {
-            var values = blueprint.Network.Variables.FirstOrDefault(v => v.Name == family.Positions)?.Values ?? [];
+            var values =
+                blueprint.Network.Variables.FirstOrDefault(v => v.Name == family.Positions)?.Values ?? [];
             var positions = values.Where(v => !v.Contains('>', StringComparison.Ordinal)).Take(2).ToList();
             var closed = family.Name.StartsWith("NC", StringComparison.Ordinal);
             var contact = family.Contact(2, positions, values);
-            yield return new(device, rules, family.Name, ControlRole.Contact, positions, closed, closed != operated)
+            yield return new(
+                device,
+                rules,
+                family.Name,
+                ControlRole.Contact,
+                positions,
+                closed,
+                closed != operated
+            )
             {
                 Left = contact.Element.A,
                 Right = contact.Element.B,
@@ -112,7 +121,11 @@ internal static class SymbolParts
             if (next == to)
                 yield return [element.Type];
             else if (next.StartsWith('*'))
-                foreach (var last in blueprint.Network.Elements.Where(e => (e.A, e.B) == (next, to) || (e.B, e.A) == (next, to)))
+                foreach (
+                    var last in blueprint.Network.Elements.Where(e =>
+                        (e.A, e.B) == (next, to) || (e.B, e.A) == (next, to)
+                    )
+                )
                     yield return [element.Type, last.Type];
         }
     }

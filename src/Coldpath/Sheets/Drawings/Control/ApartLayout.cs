@@ -4,16 +4,22 @@ namespace Coldpath.Sheets.Drawings.Control;
 internal static class ApartLayout
 {
     /// <param name="section">Index of the first of the two sections.</param>
-    public static IEnumerable<LadderBlock> Of(LadderFacts facts, Drafting drafting, LadderFrame frame, int section)
+    public static IEnumerable<LadderBlock> Of(
+        LadderFacts facts,
+        Drafting drafting,
+        LadderFrame frame,
+        int section
+    )
     {
         var spare = facts.Apart.ToLookup(r => r.IsSpare);
         var wired = spare[false].Select(r => (r, drafting.Apart(r)));
         var unwired = spare[true].Select(r => (r, drafting.Apart(r))).Concat(Bare(facts));
-        return Lines([.. wired], facts, frame, section).Concat(Lines([.. unwired], facts, frame, section + 1));
+        return Lines([.. wired], facts, frame, section)
+            .Concat(Lines([.. unwired], facts, frame, section + 1));
     }
 
-    public static IEnumerable<Heading> Headings(LadderFrame frame) =>
-        [new("in no rung", null, null, frame.Width), new("not wired", null, null, frame.Width)];
+    public static IReadOnlyList<Heading> Headings { get; } =
+    [new("in no rung", null, null), new("not wired", null, null)];
 
     /// <summary>
     /// Devices without any terminal in use: a selector of which no contact is wired, a linkage whose members have no
@@ -22,7 +28,9 @@ internal static class ApartLayout
     private static IEnumerable<(Rung, LaidRow)> Bare(LadderFacts facts) =>
         facts
             .Panel.Devices.Where(d => d.Terminals.Count == 0 && !facts.Coils.IsNoted(d))
-            .Select(d => (new Rung(-1, d.Tag, d.Span, null, [], null), LaidRow.Packed([PieceCells.Bare(d, facts)])));
+            .Select(d =>
+                (new Rung(-1, d.Tag, d.Span, null, [], null), LaidRow.Packed([BareCell.Of(d, facts)]))
+            );
 
     private static IEnumerable<LadderBlock> Lines(
         IReadOnlyList<(Rung Rung, LaidRow Row)> parts,

@@ -33,7 +33,8 @@ internal sealed class Coils
     }
 
     /// <summary>The coil at which a device's contacts are listed: the first one drawn.</summary>
-    public bool IsHome(RungPart part) => homes.TryGetValue(part.Device.Tag, out var home) && ReferenceEquals(home.Part, part);
+    public bool IsHome(RungPart part) =>
+        homes.TryGetValue(part.Device.Tag, out var home) && ReferenceEquals(home.Part, part);
 
     /// <summary>Whether a device is named at the coil of one that it links.</summary>
     public bool IsNoted(PlacedDevice linkage) =>
@@ -55,13 +56,13 @@ internal sealed class Coils
     }
 
     /// <summary>What a contact refers to: its coil's rung, else the power sheet, else other contacts of its device.</summary>
-    public TextLine? Reference(Rung rung, RungPart contact, double size)
+    public (string Before, IReadOnlyList<Place> Places)? Reference(Rung rung, RungPart contact)
     {
         var tag = contact.Device.Tag;
         if (homes.TryGetValue(tag, out var home))
-            return new(home.Rung.IsApart ? "coil" : "", size, false, [Place.Of(home.Rung)]);
+            return (home.Rung.IsApart ? "coil" : "", [Place.Of(home.Rung)]);
         if (poles.TryGetValue(tag, out var terminal))
-            return new("", size, false, [Place.OnPower(terminal)]);
+            return ("", [Place.OnPower(terminal)]);
         var others = where
             .PassedOf(tag)
             .Select(p => p.Rung)
@@ -70,18 +71,22 @@ internal sealed class Coils
             .Select(Place.Of)
             .Distinct()
             .ToList();
-        return others.Count == 0 ? null : new("also", size, false, others);
+        return others.Count == 0 ? null : ("also", others);
     }
 
     private string Sort(RungPart part)
     {
         var read = this.read(part);
-        return read.Positions.Count > 0 ? "at" : read.ClosedAtRest ? "NC" : "NO";
+        return read.Positions.Count > 0 ? "at"
+            : read.ClosedAtRest ? "NC"
+            : "NO";
     }
 
     private static string Words(string device, Devices.LinkRule link, string member)
     {
         var others = string.Join(" and ", link.Devices.Distinct().Where(d => d != member));
-        return link.State is null ? $"{device}: {link.Rule} pair with {others}" : $"{device}: interlocked with {others}";
+        return link.State is null
+            ? $"{device}: {link.Rule} pair with {others}"
+            : $"{device}: interlocked with {others}";
     }
 }

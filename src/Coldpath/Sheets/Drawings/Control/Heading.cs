@@ -6,7 +6,7 @@ internal sealed record Rail(string Net, double X, bool IsEarthed, TextStack Line
 
 /// <summary>What stands above the blocks of a section on each sheet.</summary>
 /// <param name="Title">Null for rungs.</param>
-internal sealed record Heading(string? Title, Rail? Left, Rail? Right, double Width)
+internal sealed record Heading(string? Title, Rail? Left, Rail? Right)
 {
     private const double Below = 5;
     private const double TitleSize = 3;
@@ -64,7 +64,12 @@ internal sealed record Heading(string? Title, Rail? Left, Rail? Right, double Wi
             Net = rail.Net,
             Shapes = [],
         };
-        yield return rail.Lines.At(label, rail.X, top - 0.8 - rail.Lines.Height, side < 0 ? Anchor.Start : Anchor.End);
+        yield return rail.Lines.At(
+            label,
+            rail.X,
+            top - 0.8 - rail.Lines.Height,
+            side < 0 ? Anchor.Start : Anchor.End
+        );
         var ink = new WireInk(rail.Net);
         var last = taps.Max();
         foreach (var (from, to) in taps.Append(top).Order().Distinct().Zip(taps.Order().Distinct()))
@@ -79,7 +84,7 @@ internal sealed record Heading(string? Title, Rail? Left, Rail? Right, double Wi
                 label with
                 {
                     Title = $"rail {rail.Lines.Lines[0].Text} is earthed",
-                    Shapes = Cells.EarthShapes(new(rail.X, top), side),
+                    Shapes = Flags.EarthShapes(new(rail.X, top), side),
                 },
                 []
             );

@@ -17,7 +17,7 @@ internal sealed record RungPieces(IReadOnlyList<Laid> Pieces, int? Load)
         if (rung.Start is { } start && !plan.FromRail && plan.From is not { IsDrawn: true })
             pieces.Add(drafting.End(rung, start, begins: true));
         if (rung.Body.Count == 0)
-            pieces.Add(Cells.Wire(rung.Start?.Out ?? rung.End?.In ?? 0));
+            pieces.Add(Flags.Wire(rung.Start?.Out ?? rung.End?.In ?? 0));
         foreach (var (laid, holdsLoad) in drafting.Body(rung, limit))
         {
             load = holdsLoad ? pieces.Count : load;

@@ -42,7 +42,9 @@ public class LadderContentTests
     public void A_coil_lists_its_contacts_with_their_rungs_and_marks_normally_closed_ones()
     {
         var table = DrawnLadder.Of(Starter).Figures.Single(f => f.Title == "contacts of K1");
-        Texts(table).Should().Equal("13-14", "NO", "rung 2", "21-22", "NC", "rung 3", "main", "power, sheet 1");
+        Texts(table)
+            .Should()
+            .Equal("13-14", "NO", "rung 2", "21-22", "NC", "rung 3", "main", "power, sheet 1");
         table.Shapes.OfType<Polyline>().Should().ContainSingle("the normally closed contact is underlined");
     }
 
@@ -119,11 +121,14 @@ public class LadderContentTests
             Nets = new Dictionary<string, Tone> { ["100"] = Tone.SolidlyLive },
         };
         var pressed = DrawnLadder.Of(Starter, shown: shown);
-        Symbol(pressed, "S2 push button, 13 to 14, rung 2").Shapes.Should().NotEqual(
-            Symbol(rest, "S2 push button, 13 to 14, rung 2").Shapes
-        );
+        Symbol(pressed, "S2 push button, 13 to 14, rung 2")
+            .Shapes.Should()
+            .NotEqual(Symbol(rest, "S2 push button, 13 to 14, rung 2").Shapes);
         Symbol(pressed, "K1 coil, A1 to A2, rung 2").Tone.Should().Be(Tone.Marked);
-        pressed.Figures.Single(f => f is { Kind: FigureKind.Wire, Net: "100" }).Tone.Should().Be(Tone.SolidlyLive);
+        pressed
+            .Figures.Single(f => f is { Kind: FigureKind.Wire, Net: "100" })
+            .Tone.Should()
+            .Be(Tone.SolidlyLive);
     }
 
     [Fact]
@@ -140,8 +145,12 @@ public class LadderContentTests
     private static Figure Symbol(DrawnLadder drawn, string title) =>
         drawn.Figures.Single(f => f.Kind == FigureKind.Symbol && f.Title == title);
 
-    private static IEnumerable<string> Texts(Figure figure) => figure.Shapes.OfType<Lettering>().Select(l => l.Text);
+    private static IEnumerable<string> Texts(Figure figure) =>
+        figure.Shapes.OfType<Lettering>().Select(l => l.Text);
 
     private static string Told(DrawnLadder drawn) =>
-        string.Join('\n', drawn.Figures.Select(f => $"{f.Kind} {f.Title} {f.Bounds} {string.Join('|', Texts(f))}"));
+        string.Join(
+            '\n',
+            drawn.Figures.Select(f => $"{f.Kind} {f.Title} {f.Bounds} {string.Join('|', Texts(f))}")
+        );
 }
