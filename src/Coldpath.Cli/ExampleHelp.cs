@@ -35,6 +35,14 @@ internal sealed class ExampleHelp(HelpAction usual) : SynchronousCommandLineActi
             "coldpath isolate pump.panel K3:2/T1 \"starter compartment\"",
             "coldpath isolate pump.panel M1 --have Q1,Q3",
         ],
+        ["draw"] =
+        [
+            "coldpath draw pump.panel -o pump.svg",
+            "coldpath draw pump.panel -o pump.pdf --paper a3 --lines 1",
+            "coldpath draw pump.panel -o running.svg --set S1=HAND --set S3=pressed",
+            "coldpath draw pump.panel -o finding.png --finding way-without-overload --dpi 200",
+            "coldpath draw pump.panel -o - --format svg --sheet 1",
+        ],
         ["explain"] = ["coldpath explain way-without-overload", "coldpath explain S012", "coldpath explain"],
         ["kinds"] = ["coldpath kinds", "coldpath kinds soft starter"],
         ["fmt"] = ["coldpath fmt pump.panel", "coldpath fmt --check panels", "coldpath fmt - < pump.panel"],

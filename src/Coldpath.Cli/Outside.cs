@@ -9,6 +9,9 @@ public sealed class Outside : IDisposable
 
     public required Stream In { get; init; }
     public required TextWriter Out { get; init; }
+
+    /// <summary>The standard output for what is not text; <see cref="Out"/> must be empty-handed when it is used.</summary>
+    public Stream OutBytes { get; init; } = Stream.Null;
     public required TextWriter Error { get; init; }
     public bool OutIsTerminal { get; init; }
     public bool ErrorIsTerminal { get; init; }
@@ -22,10 +25,12 @@ public sealed class Outside : IDisposable
     {
         if (OperatingSystem.IsWindows())
             Console.OutputEncoding = Encoding.UTF8;
+        var output = Console.OpenStandardOutput();
         var outside = new Outside
         {
             In = Console.OpenStandardInput(),
-            Out = Writer(Console.OpenStandardOutput(), autoFlush: false),
+            Out = Writer(output, autoFlush: false),
+            OutBytes = output,
             Error = Writer(Console.OpenStandardError(), autoFlush: true),
             OutIsTerminal = !Console.IsOutputRedirected,
             ErrorIsTerminal = !Console.IsErrorRedirected,
@@ -41,6 +46,16 @@ public sealed class Outside : IDisposable
 
     /// <summary>Writes UTF-8 without a mark in front.</summary>
     public void Save(string path, string text) => File.WriteAllText(Absolute(path), text);
+
+    public void Save(string path, byte[] bytes) => File.WriteAllBytes(Absolute(path), bytes);
+
+    /// <summary>Onto the standard output, behind what was written there.</summary>
+    public void Put(byte[] bytes)
+    {
+        Out.Flush();
+        OutBytes.Write(bytes);
+        OutBytes.Flush();
+    }
 
     public string Absolute(string path) => Path.GetFullPath(path, Directory);
 

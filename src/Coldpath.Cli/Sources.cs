@@ -39,11 +39,17 @@ internal static class Sources
         }
     }
 
-    public static void Save(string path, string text, Outside outside)
+    public static void Save(string path, string text, Outside outside) =>
+        Save(path, () => outside.Save(path, text));
+
+    public static void Save(string path, byte[] bytes, Outside outside) =>
+        Save(path, () => outside.Save(path, bytes));
+
+    private static void Save(string path, Action save)
     {
         try
         {
-            outside.Save(path, text);
+            save();
         }
         catch (Exception refused)
             when (refused is IOException or UnauthorizedAccessException or ArgumentException)

@@ -4,6 +4,7 @@ using Coldpath.Findings;
 using Coldpath.Inspection;
 using Coldpath.Notation;
 using Coldpath.Panels;
+using Coldpath.Sheets.Drawings;
 using Coldpath.Sheets.Reports.Text;
 using Coldpath.Wiring;
 
@@ -77,6 +78,24 @@ public static class Workbench
             stop
         );
 
+    /// <summary>The panel as drawn sheets; the wiring alone when <paramref name="show"/> is null.</summary>
+    public static Answered<Drawing> Draw(
+        SourceText source,
+        DrawRequest request,
+        ShowRequest? show,
+        CancellationToken stop
+    ) =>
+        show switch
+        {
+            ShowState state => Ask(source, evidence => DrawState(evidence, request, state), stop),
+            ShowFinding finding => Ask(
+                source,
+                evidence => DrawFinding(evidence, request, finding, stop),
+                stop
+            ),
+            _ => DrawWiring(source, request),
+        };
+
     /// <summary>The canonical layout of a description.</summary>
     public static Answered<string> Format(SourceText source)
     {
@@ -111,6 +130,41 @@ public static class Workbench
 
     /// <summary>A standard kind as it is written; null when there is none of that name.</summary>
     public static string? Kind(string name) => KindLibrary.Standard.TextOf(name);
+
+    private static Answered<Drawing> DrawWiring(SourceText source, DrawRequest request)
+    {
+        var bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
+        return bound.Netlist is { } netlist
+            ? Drafting.Draw(bound.Panel, netlist, request, Shown.Wiring)
+            : new Answered<Drawing>(null, bound.Findings);
+    }
+
+    private static Answered<Drawing> DrawState(Evidence evidence, DrawRequest request, ShowState state)
+    {
+        var (answer, problem) = new LiveQuestion(evidence).Ask(state.Operations, state.FromRest);
+        return answer is null
+            ? new Answered<Drawing>(null, [], problem)
+            : Drafting.Draw(
+                evidence.Panel,
+                evidence.Netlist,
+                request,
+                ShownState.Of(evidence, answer, state)
+            );
+    }
+
+    private static Answered<Drawing> DrawFinding(
+        Evidence evidence,
+        DrawRequest request,
+        ShowFinding finding,
+        CancellationToken stop
+    )
+    {
+        var report = Inspector.Inspect(evidence, stop);
+        var (shown, problem) = ShownFinding.Of(evidence, report, finding.Name);
+        return shown is null
+            ? new Answered<Drawing>(null, [], problem)
+            : Drafting.Draw(evidence.Panel, evidence.Netlist, request, shown);
+    }
 
     private static Answered<T> Ask<T>(
         SourceText source,

@@ -1,9 +1,7 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using Coldpath.Answers;
 using Coldpath.Sheets.Reports.Json;
 using Coldpath.Sheets.Reports.Text;
-using Coldpath.Wiring;
 
 namespace Coldpath.Cli.Commands;
 
@@ -13,20 +11,8 @@ internal static class LiveCommand
     public static Command Build(Outside outside)
     {
         var file = Arguments.File();
-        var set = new Option<string[]>("--set")
-        {
-            Description = "an operation, such as S1=HAND; repeated ones follow each other",
-            HelpName = "NAME=VALUE",
-            Arity = ArgumentArity.OneOrMore,
-        };
-        set.Validators.Add(NeedEquals);
-        var from = new Option<string>("--from")
-        {
-            Description = "where it begins: powered, or rest with every isolator open",
-            DefaultValueFactory = _ => "powered",
-            HelpName = "powered|rest",
-        };
-        from.AcceptOnlyFromAmong("powered", "rest");
+        var set = StateOptions.Set();
+        var from = StateOptions.From();
         var format = Arguments.Format("text", "json");
         var command = new Command(
             "live",
@@ -44,7 +30,7 @@ internal static class LiveCommand
                     outside,
                     Workbench.Live(
                         Sources.Read(parsed.GetRequiredValue(file), outside),
-                        [.. (parsed.GetValue(set) ?? []).Select(Operation)],
+                        StateOptions.Operations(parsed.GetValue(set)),
                         parsed.GetValue(from) == "rest",
                         outside.Interrupted
                     ),
@@ -58,17 +44,4 @@ internal static class LiveCommand
     }
 
     private static Exit ExitOf(LiveAnswer answer) => answer.Complete ? Exit.Clean : Exit.Unfinished;
-
-    private static Operation Operation(string text)
-    {
-        var equals = text.IndexOf('=', StringComparison.Ordinal);
-        return new Operation(text[..equals].Trim(), text[(equals + 1)..].Trim());
-    }
-
-    private static void NeedEquals(OptionResult result)
-    {
-        foreach (var token in result.Tokens)
-            if (token.Value.IndexOf('=', StringComparison.Ordinal) < 1)
-                result.AddError($"--set expects NAME=VALUE, such as S1=HAND, not '{token.Value}'");
-    }
 }

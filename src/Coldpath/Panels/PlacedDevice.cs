@@ -24,6 +24,9 @@ public sealed record PlacedDevice
     public bool Standby { get; init; }
     public Knowledge Knowledge { get; init; }
 
+    /// <summary>What the declaration says of its ratings, as written, comma by comma: "140 A AC-3", "coil 120 V".</summary>
+    public IReadOnlyList<string> Written { get; init; } = [];
+
     /// <summary>Its declaration.</summary>
     public required Span Span { get; init; }
 

@@ -6,6 +6,9 @@ namespace Coldpath.Tests.Cli;
 /// <summary>One run of the command line in this process, in a directory of its own.</summary>
 internal sealed record Ran(Exit Exit, string Out, string Error)
 {
+    /// <summary>What was put on the output that is not text.</summary>
+    public byte[] Bytes { get; private init; } = [];
+
     public static Ran In(
         string directory,
         string[] arguments,
@@ -17,11 +20,13 @@ internal sealed record Ran(Exit Exit, string Out, string Error)
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
+        using var bytes = new MemoryStream();
         using var stdin = new MemoryStream(Encoding.UTF8.GetBytes(input));
         using var outside = new Outside
         {
             In = stdin,
             Out = output,
+            OutBytes = bytes,
             Error = error,
             Directory = directory,
             OutIsTerminal = terminal,
@@ -31,6 +36,6 @@ internal sealed record Ran(Exit Exit, string Out, string Error)
         if (interrupted)
             outside.Interrupt();
         var exit = CommandLine.Run(arguments, outside);
-        return new Ran(exit, output.ToString(), error.ToString());
+        return new Ran(exit, output.ToString(), error.ToString()) { Bytes = bytes.ToArray() };
     }
 }

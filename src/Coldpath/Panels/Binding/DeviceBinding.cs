@@ -47,11 +47,31 @@ internal sealed class DeviceBinding
                 Place = said.Common.Place?.Text,
                 Standby = said.Common.Standby,
                 Knowledge = knowledge.GetValueOrDefault(device.Tag, Said(said.Common)),
+                Written = Written(said.Common.Rest),
                 Span = device.Span,
                 Terminals = terminals.Of(device.Tag).InOrder,
                 Contacts = contacts.Of(device.Tag),
             },
         ];
+
+    private static IReadOnlyList<string> Written(IReadOnlyList<AtomSyntax> ratings)
+    {
+        var runs = new List<string>();
+        var open = false;
+        foreach (var atom in ratings)
+        {
+            if (atom is CommaAtom)
+                open = false;
+            else if (open)
+                runs[^1] += " " + atom.Span.Text;
+            else
+            {
+                runs.Add(atom.Span.Text);
+                open = true;
+            }
+        }
+        return runs;
+    }
 
     private static Knowledge Said(CommonRatings common) =>
         common.FromDrawing ? Knowledge.FromDrawing

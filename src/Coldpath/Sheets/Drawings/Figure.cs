@@ -55,4 +55,7 @@ public sealed record Figure
     public Box Bounds => Box.Around(Shapes.Select(s => s.Bounds)) ?? default;
 
     public Figure Moved(double x, double y) => this with { Shapes = [.. Shapes.Select(s => s.Moved(x, y))] };
+
+    public Figure Scaled(double by) =>
+        by == 1 ? this : this with { Shapes = [.. Shapes.Select(s => s.Scaled(by))] };
 }

@@ -7,6 +7,9 @@ public abstract record Shape
     public abstract Box Bounds { get; }
 
     public abstract Shape Moved(double x, double y);
+
+    /// <summary>Larger or smaller about (0, 0); lines keep their widths.</summary>
+    public abstract Shape Scaled(double by);
 }
 
 /// <summary>A line from point to point.</summary>
@@ -23,6 +26,8 @@ public sealed record Polyline(IReadOnlyList<At> Points, Ink Ink, bool Closed = f
         {
             Points = [.. Points.Select(p => p.Plus(x, y))],
         };
+
+    public override Shape Scaled(double by) => this with { Points = [.. Points.Select(p => p.Times(by))] };
 }
 
 /// <summary>A full circle.</summary>
@@ -31,6 +36,8 @@ public sealed record Ring(At Centre, double Radius, Ink Ink, bool Filled = false
     public override Box Bounds => new Box(Centre.X, Centre.Y, Centre.X, Centre.Y).Grown(Radius);
 
     public override Shape Moved(double x, double y) => this with { Centre = Centre.Plus(x, y) };
+
+    public override Shape Scaled(double by) => this with { Centre = Centre.Times(by), Radius = Radius * by };
 }
 
 /// <summary>Part of a circle, drawn clockwise as seen on paper; angles in degrees from the right, clockwise.</summary>
@@ -39,6 +46,8 @@ public sealed record Arc(At Centre, double Radius, double From, double Sweep, In
     public override Box Bounds => new Box(Centre.X, Centre.Y, Centre.X, Centre.Y).Grown(Radius);
 
     public override Shape Moved(double x, double y) => this with { Centre = Centre.Plus(x, y) };
+
+    public override Shape Scaled(double by) => this with { Centre = Centre.Times(by), Radius = Radius * by };
 }
 
 public enum Anchor
@@ -81,4 +90,6 @@ public sealed record Lettering(
     }
 
     public override Shape Moved(double x, double y) => this with { At = At.Plus(x, y) };
+
+    public override Shape Scaled(double by) => this with { At = At.Times(by), Size = Size * by };
 }

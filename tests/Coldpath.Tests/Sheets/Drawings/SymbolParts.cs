@@ -27,7 +27,7 @@ internal static class SymbolParts
     {
         var blueprint = device.Blueprint;
         var power = Sides(device);
-        var above = power.Where(blueprint.LineSide.Contains).ToList();
+        var above = power.Where(t => IsLineSide(blueprint, t)).ToList();
         var below = power.Except(above).ToList();
         if (above.Count + below.Count == 0)
             return null;
@@ -83,6 +83,18 @@ internal static class SymbolParts
                 .Where(t => !t.StartsWith('*') && t != blueprint.Network.Earth)
                 .Distinct(),
         ];
+
+    /// <summary>Said to be, or the first end of an element and never the second.</summary>
+    private static bool IsLineSide(Blueprint blueprint, string terminal)
+    {
+        var elements = blueprint.Network.Elements.Where(e => e.Power).ToList();
+        return blueprint.LineSide.Contains(terminal)
+            || (
+                elements.Any(e => e.A == terminal)
+                && !elements.Any(e => e.B == terminal)
+                && !blueprint.LoadSide.Contains(terminal)
+            );
+    }
 
     private static List<string> Sides(PlacedDevice device)
     {

@@ -2,26 +2,14 @@ using SkiaSharp;
 
 namespace Coldpath.Sheets.Drawings.Rendering;
 
-/// <summary>Puts a sheet on a canvas whose unit is the millimetre, with the typefaces that the library carries.</summary>
-internal sealed class Painter : IDisposable
+/// <summary>Puts a sheet on a canvas whose unit is the millimetre.</summary>
+internal sealed class Painter(SKCanvas canvas, Faces faces)
 {
-    private readonly SKCanvas canvas;
-    private readonly SKTypeface regular = Load("LiberationSans-Regular.ttf");
-    private readonly SKTypeface bold = Load("LiberationSans-Bold.ttf");
-
-    public Painter(SKCanvas canvas) => this.canvas = canvas;
-
     public void Paint(PlacedSheet sheet)
     {
         foreach (var figure in sheet.Figures)
         foreach (var shape in figure.Shapes)
             Paint(shape, figure);
-    }
-
-    public void Dispose()
-    {
-        regular.Dispose();
-        bold.Dispose();
     }
 
     private void Paint(Shape shape, Figure figure)
@@ -71,7 +59,7 @@ internal sealed class Painter : IDisposable
 
     private void Paint(Lettering letters, Tone tone)
     {
-        using var font = new SKFont(letters.Bold ? bold : regular, (float)letters.Size)
+        using var font = new SKFont(letters.Bold ? faces.Bold : faces.Regular, (float)letters.Size)
         {
             Hinting = SKFontHinting.None,
             Subpixel = true,
@@ -102,13 +90,6 @@ internal sealed class Painter : IDisposable
         if (stroke.Dashes.Count > 0)
             paint.PathEffect = SKPathEffect.CreateDash([.. stroke.Dashes.Select(d => (float)d)], 0);
         return paint;
-    }
-
-    private static SKTypeface Load(string name)
-    {
-        using var stream = typeof(Painter).Assembly.GetManifestResourceStream(name)!;
-        using var data = SKData.Create(stream);
-        return SKTypeface.FromData(data);
     }
 
     private static SKTextAlign Align(Anchor anchor) =>

@@ -21,24 +21,24 @@ public static class PdfSheets
             EncodingQuality = 101,
             RasterDpi = 300,
         };
+        using (var faces = new Faces())
         using (var document = SKDocument.CreatePdf(stream, facts))
         {
             foreach (var sheet in drawing.Sheets)
-                Page(document, sheet);
+                Page(document, sheet, faces);
             document.Close();
         }
         return stream.ToArray();
     }
 
-    private static void Page(SKDocument document, PlacedSheet sheet)
+    private static void Page(SKDocument document, PlacedSheet sheet, Faces faces)
     {
         var canvas = document.BeginPage(
             (float)sheet.Width * PointsAMillimetre,
             (float)sheet.Height * PointsAMillimetre
         );
         canvas.Scale(PointsAMillimetre);
-        using (var painter = new Painter(canvas))
-            painter.Paint(sheet);
+        new Painter(canvas, faces).Paint(sheet);
         document.EndPage();
     }
 }

@@ -22,8 +22,8 @@ public static class PngSheet
         using var surface = SKSurface.Create(info);
         surface.Canvas.Clear(SKColors.White);
         surface.Canvas.Scale((float)scale);
-        using var painter = new Painter(surface.Canvas);
-        painter.Paint(sheet);
+        using var faces = new Faces();
+        new Painter(surface.Canvas, faces).Paint(sheet);
         using var image = surface.Snapshot();
         using var data = image.Encode(SKEncodedImageFormat.Png, 100);
         return data.ToArray();

@@ -49,6 +49,8 @@ internal sealed class Pen
     public Pen Fit(string text, double x, double y, double room, Anchor anchor, double size = Small)
     {
         const double least = 1.3;
+        if (text.Length == 0)
+            return this;
         while (size > least && LetterWidths.Of(text, size, false) > room)
             size = Math.Max(least, Math.Round(size - 0.1, 1));
         if (LetterWidths.Of(text, size, false) <= room)

@@ -28,4 +28,22 @@ public sealed record PowerPort(string Name, bool Above, double X, int Conductors
 /// <param name="To">Index of a port.</param>
 /// <param name="Types">Of its elements, from the first port to the second.</param>
 /// <param name="Closed">As drawn: at rest, or in the state that is drawn.</param>
-public sealed record Pole(int From, int To, IReadOnlyList<ElementType> Types, bool Closed);
+public sealed record Pole(int From, int To, IReadOnlyList<ElementType> Types, bool Closed)
+{
+    /// <summary>
+    /// Whether each of <see cref="Types"/> is closed, as many as there are. Where it is not given, contacts and
+    /// semiconductors are as the pole is, and links are whole unless the pole has nothing else that could be open.
+    /// </summary>
+    public IReadOnlyList<bool> Each { get; init; } = [];
+
+    /// <summary>The pole as met from its other port.</summary>
+    public Pole Turned => new(To, From, [.. Types.Reverse()], Closed) { Each = [.. Each.Reverse()] };
+
+    public bool IsClosed(int element) =>
+        Each.Count == Types.Count ? Each[element]
+        : Types[element] == ElementType.Thermal ? Closed || Types.Any(IsSwitch)
+        : Closed || !IsSwitch(Types[element]);
+
+    private static bool IsSwitch(ElementType type) =>
+        type is ElementType.Contact or ElementType.Semiconductor;
+}

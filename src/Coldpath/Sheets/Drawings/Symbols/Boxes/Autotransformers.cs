@@ -13,6 +13,9 @@ internal static class Autotransformers
         var phases = Math.Clamp(part.Ports.Count(p => p.Above), 1, 3);
         for (var i = 0; i < phases; i++)
             Coil(pen, casing.Middle + (i - (phases - 1) / 2.0) * 5, casing.Top + 1.25);
+        // Their lower ends are the star.
+        var (first, last) = (casing.Middle - (phases - 1) * 2.5, casing.Middle + (phases - 1) * 2.5);
+        pen.Line(first, casing.Top + 11.25, last, casing.Top + 11.25);
         return pen.Hanging(casing.Height);
     }
 

@@ -21,7 +21,7 @@ internal static class Capacitors
         Markings.Beside(pen, part, 0);
         Strokes.Across(pen, part);
         if (ports.Count == 1)
-            Upright(pen, ports[0].X, height);
+            Upright(pen, ports[0]);
         else
         {
             Level(pen, ports[0].X, ports[1].X, 7);
@@ -41,12 +41,13 @@ internal static class Capacitors
         return pen.Hanging(height);
     }
 
-    /// <summary>Of a group drawn as one: a capacitor in delta.</summary>
-    private static void Upright(Pen pen, double x, double height)
+    /// <summary>Of a group drawn as one: with the sign of delta for three.</summary>
+    private static void Upright(Pen pen, PowerPort port)
     {
+        var x = port.X;
         pen.Line(x, 0, x, 7).Line(x - 2.5, 7, x + 2.5, 7).Line(x - 2.5, 8.25, x + 2.5, 8.25);
-        pen.Outline(x - 1.2, 11.5, x + 1.2, 11.5, x, 9.5);
-        _ = height;
+        if (port.Conductors == 3)
+            pen.Outline(x - 1.2, 11.5, x + 1.2, 11.5, x, 9.5);
     }
 
     private static void Level(Pen pen, double from, double to, double y)

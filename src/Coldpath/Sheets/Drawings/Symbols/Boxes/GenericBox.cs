@@ -54,11 +54,13 @@ internal static class GenericBox
 
     private static IEnumerable<Sign> Signs(PowerPart part, Pole pole)
     {
-        var types = part.Ports[pole.From].Above ? pole.Types : pole.Types.Reverse();
-        return types
-            .Where(t => t != ElementType.Conductor)
+        var down = part.Ports[pole.From].Above ? pole : pole.Turned;
+        return down
+            .Types.Index()
+            .Where(t => t.Item != ElementType.Conductor)
             .Take(4)
-            .Select(t => Signing.Of(part, t, pole.Closed) ?? Plain(part, t, pole.Closed))
+            .Select(t => (t.Item, Closed: down.IsClosed(t.Index)))
+            .Select(t => Signing.Of(part, t.Item, t.Closed) ?? Plain(part, t.Item, t.Closed))
             .DefaultIfEmpty(Sign.Plain);
     }
 

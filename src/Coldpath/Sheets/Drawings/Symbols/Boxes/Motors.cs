@@ -50,7 +50,7 @@ internal static class Motors
         var centre = upper + 2.5 + Radius;
         var lower = centre + Radius + 2.5;
         var height = hasBelow ? lower + Pen.M : Math.Ceiling((centre + Radius) / Pen.M) * Pen.M;
-        var (left, right) = (Math.Min(first - 5, middle - 10), Math.Max(last + 5, middle + 10));
+        var (left, right) = (Math.Min(first - 2.5, middle - 10), Math.Max(last + 8.5, middle + 10));
         pen.Frame(left, upper, right, upper + 2.5 + (hasBelow ? 2 * Radius + 2.5 : 0));
         foreach (var port in part.Ports)
         {
@@ -60,7 +60,7 @@ internal static class Motors
                     port.Name,
                     port.X + 0.5,
                     port.Above ? upper + 1.9 : lower - 0.6,
-                    Math.Min(Markings.Room(part, port), 4.3),
+                    Math.Min(Markings.Room(part, port), 8),
                     Anchor.Start
                 );
         }

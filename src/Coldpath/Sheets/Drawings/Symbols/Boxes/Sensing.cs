@@ -8,7 +8,13 @@ internal static class Sensing
         var casing = new Casing(part, 2.5, 12.5);
         var pen = new Pen();
         casing.Draw(pen);
-        pen.Text(part.Ports.Count > 2 ? "3U<" : "U<", casing.Middle, casing.Bottom + 0.6, 2.5);
+        var volts = part.Rules == "NEC" ? "V<" : "U<";
+        pen.Text(
+            part.Ports.Sum(p => p.Conductors) > 2 ? "3" + volts : volts,
+            casing.Middle,
+            casing.Bottom + 0.6,
+            2.5
+        );
         return pen.Hanging(casing.Height);
     }
 }

@@ -28,7 +28,7 @@ internal static class SoftStarters
     {
         var bypass = leg.FirstOrDefault(p => p.Types.Contains(ElementType.Contact));
         if (bypass is not null)
-            return Thyristors.Bypassed(bypass.Closed);
+            return Thyristors.Bypassed(bypass.IsClosed(bypass.Types.ToList().IndexOf(ElementType.Contact)));
         return leg.Any(p => p.Types.Contains(ElementType.Semiconductor))
             ? Thyristors.Pair
             : new(10, (pen, x, y) => pen.Line(x, y, x, y + 10));

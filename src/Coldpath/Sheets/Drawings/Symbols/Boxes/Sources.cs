@@ -1,16 +1,22 @@
+using Coldpath.Sheets.Drawings.Symbols.Poles;
+
 namespace Coldpath.Sheets.Drawings.Symbols.Boxes;
 
-/// <summary>Where current comes from: conductors of an incoming supply, or a generator.</summary>
+/// <summary>Where current comes from: the conductors of an incoming supply, or a generator.</summary>
 internal static class Sources
 {
     private const double Terminal = 5;
 
     public static Symbol? Supply(PowerPart part)
     {
-        if (!AllBelow(part))
+        if (part.Ports.Any(p => p.Above))
             return null;
         var pen = new Pen();
-        var height = Bond(pen, part, Terminal, 10);
+        var bond = Bond.Of(part);
+        var height =
+            bond is { Resistance: true } ? 15
+            : part.OneLine ? 12.5
+            : 10;
         foreach (var port in part.Ports)
         {
             if (part.Rules == "NEC")
@@ -18,69 +24,61 @@ internal static class Sources
             else
                 pen.Ring(port.X, Terminal, 1);
             pen.Line(port.X, Terminal + 1, port.X, height);
-            if (port.Conductors > 1)
-                Poles.Strokes.Across(pen, port.X, height - 2.5, port.Conductors);
-            else
-                pen.Fit(
-                    port.Name,
-                    port.X + 1.4,
-                    Terminal + 2.4,
-                    Poles.Markings.Room(part, port) - 1,
-                    Anchor.Start
-                );
+            Name(pen, part, port, 1.4, Terminal + 2.4, height - 3);
+        }
+        if (bond is not null)
+        {
+            pen.Line(bond.X, Terminal - 1, bond.X, Terminal - 2.5);
+            bond.Draw(pen, Terminal - 2.5);
         }
         return pen.Hanging(height);
     }
 
     public static Symbol? Generator(PowerPart part)
     {
-        if (!AllBelow(part))
+        if (part.Ports.Any(p => p.Above))
             return null;
-        var pen = new Pen();
-        var middle = (part.Ports.Min(p => p.X) + part.Ports.Max(p => p.X)) / 2;
-        var isDirect = part.Device.Blueprint.Network.Supplies.Any(s => s.Direct);
         const double radius = 6;
+        const double frame = 2 * radius + 3;
+        var (first, last) = (part.Ports.Min(p => p.X), part.Ports.Max(p => p.X));
+        var (pen, middle) = (new Pen(), (first + last) / 2);
         pen.Ring(middle, radius, radius).Bold("G", middle, radius + 0.5, 4.5);
-        if (isDirect)
+        if (part.Device.Blueprint.Network.Supplies.Any(s => s.Direct))
             pen.Line(middle - 2, radius + 2.5, middle + 2, radius + 2.5);
         else
             Drives.Wave(pen, middle, radius + 2.75);
-        var height = Bond(pen, part, 15, 20);
-        if (part.Ports.Count == 1)
-            pen.Line(part.Ports[0].X, 2 * radius, part.Ports[0].X, height);
-        else
-        {
-            pen.Stroke(Ink.Heavy, part.Ports.Min(p => p.X), 13.75, part.Ports.Max(p => p.X), 13.75);
-            pen.Line(middle, 2 * radius, middle, 13.75);
-            foreach (var port in part.Ports)
-                pen.Line(port.X, 13.75, port.X, height);
-        }
+        var bond = Bond.Of(part);
+        var height =
+            bond is { Resistance: true } ? 27.5
+            : bond is null ? 20
+            : 22.5;
+        var isBoxed = part.Ports.Count > 1;
+        if (isBoxed)
+            pen.Frame(first - 2.5, 2 * radius, last + 8.5, frame);
         foreach (var port in part.Ports)
-            if (port.Conductors > 1)
-                Poles.Strokes.Across(pen, port.X, height - 2.5, port.Conductors);
-            else
-                pen.Fit(port.Name, port.X + 0.6, height - 0.6, Poles.Markings.Room(part, port), Anchor.Start);
+        {
+            pen.Line(port.X, isBoxed ? frame : 2 * radius, port.X, height);
+            Name(pen, part, port, 0.5, isBoxed ? frame - 0.7 : height - 0.6, height - 2.5);
+        }
+        if (bond is not null)
+        {
+            pen.Dot(bond.X, frame + 2);
+            bond.Draw(pen, frame + 2);
+        }
         return pen.Hanging(height);
     }
 
-    /// <summary>From the bonded conductor over the others to an earth sign on their right.</summary>
-    /// <returns>The symbol's height.</returns>
-    private static double Bond(Pen pen, PowerPart part, double y, double height)
+    private static void Name(Pen pen, PowerPart part, PowerPort port, double aside, double y, double strokes)
     {
-        var bonds = Earths.Bonds(part).ToList();
-        var bonded = part.Ports.FirstOrDefault(p =>
-            p.Name.Split(' ').Any(n => bonds.Any(b => b.Terminal == n))
-        );
-        if (bonded is null)
-            return height;
-        var resistance = bonds.First(b => bonded.Name.Split(' ').Contains(b.Terminal)).Resistance;
-        var right = part.Ports.Max(p => p.X) + 7.5;
-        pen.Line(bonded.X, y - 1, bonded.X, y - 2.5, right, y - 2.5, right, y);
-        if (resistance)
-            pen.Frame(right - 1, y, right + 1, y + 5).Line(right, y + 5, right, y + 6);
-        Earths.Sign(pen, right, resistance ? y + 6 : y);
-        return height;
+        if (port.Conductors > 1)
+            Strokes.Across(pen, port.X, strokes, port.Conductors);
+        else
+            pen.Fit(
+                port.Name,
+                port.X + aside,
+                y,
+                Math.Min(8, Markings.Room(part, port) - aside),
+                Anchor.Start
+            );
     }
-
-    private static bool AllBelow(PowerPart part) => part.Ports.All(p => !p.Above);
 }

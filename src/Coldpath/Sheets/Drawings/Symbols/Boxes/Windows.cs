@@ -25,7 +25,7 @@ internal static class Windows
             pen.Line(first, middle - 1.5, last, middle - 1.5).Line(first, middle + 1.5, last, middle + 1.5);
         pen.Line(last + 1.5, middle, last + 5, middle);
         pen.Frame(last + 5, middle - 2.5, last + 12.5, middle + 2.5)
-            .Text("IΔ>", last + 8.75, middle + 0.8, 2.2);
+            .Text(part.Rules == "NEC" ? "GF" : "IΔ>", last + 8.75, middle + 0.8, 2.2);
         Markings.Beside(pen, part, height);
         Strokes.Across(pen, part);
         return pen.Hanging(height);

@@ -10,6 +10,8 @@ internal static class Ends
         {
             "lamp" => part.Rules == "NEC" ? IeeeLamp(part) : IecLamp(part),
             "horn" => Horn(part),
+            "motor" => Motor(part),
+            "capacitor" => Capacitor(part),
             _ => WordBox.Of(part, part.Part),
         };
 
@@ -57,6 +59,16 @@ internal static class Ends
             .Frame(5, -1.25, 7, 1.25)
             .Outline(7, -1.25, 10, -3, 10, 3, 7, 1.25)
             .Lying(Leads.Width);
+
+    private static Symbol Motor(ControlPart part) =>
+        Leads
+            .Draw(part, 4.5, 10.5)
+            .Ring(Leads.Middle, 0, 3)
+            .Bold("M", Leads.Middle, 1.2, 3.2)
+            .Lying(Leads.Width);
+
+    private static Symbol Capacitor(ControlPart part) =>
+        Leads.Draw(part, 6.9, 8.1).Line(6.9, -2.5, 6.9, 2.5).Line(8.1, -2.5, 8.1, 2.5).Lying(Leads.Width);
 
     private static string Colour(ControlPart part) =>
         part.Device.Blueprint.Ratings.FirstOrDefault(r => r.Name == "colour")?.Text ?? "";

@@ -11,25 +11,29 @@ internal static class IecContacts
 
     public static Symbol Of(ControlPart part)
     {
-        var pen = Leads.Draw(part, Fixed, Hinge);
-        var grip =
-            part.ClosedAtRest && IsBreaking(part) ? Break(pen, part.ClosedNow) : Make(pen, part.ClosedNow);
-        Mark(pen, part);
-        IecOperators.Draw(pen, part, grip);
-        return pen.Lying(Leads.Width);
+        var isFused = Leads.IsFused(part);
+        var width = isFused ? 20 : Leads.Width;
+        var pen = Leads.Draw(part, Fixed, Hinge, width);
+        if (isFused)
+            pen.Frame(11, -1, 15.5, 1);
+        var isMain = Leads.IsMainPole(part);
+        var grip = part.ClosedAtRest && !isMain ? Break(pen, part.ClosedNow) : Make(pen, part.ClosedNow);
+        if (isMain)
+            Mark(pen, part);
+        else
+            IecOperators.Draw(pen, part, grip);
+        return pen.Lying(width);
     }
-
-    /// <summary>Switches of power circuits have make contacts alone.</summary>
-    private static bool IsBreaking(ControlPart part) => part.Role == ControlRole.Contact;
 
     /// <returns>The height of the blade's middle.</returns>
     private static double Make(Pen pen, bool closed)
     {
+        // The nib of the fixed contact shows where a closed one is.
         if (closed)
-            pen.Line(Hinge, 0, Fixed, 0);
+            pen.Line(Fixed, 0, Fixed, 0.7).Line(Hinge, 0, 4.3, 0.8);
         else
             pen.Blade(Hinge, 0, 5.774, -120);
-        return closed ? 0 : 1.443;
+        return closed ? 0.35 : 1.443;
     }
 
     /// <summary>Its blade presses from above against the fixed contact, and leaves it upwards.</summary>
@@ -45,8 +49,6 @@ internal static class IecContacts
 
     private static void Mark(Pen pen, ControlPart part)
     {
-        if (part.Role == ControlRole.Contact)
-            return;
         switch (part.Device.Blueprint.Kind.Symbol)
         {
             case "breaker":

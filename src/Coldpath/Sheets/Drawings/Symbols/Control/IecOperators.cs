@@ -10,8 +10,6 @@ internal static class IecOperators
     public static void Draw(Pen pen, ControlPart part, double grip)
     {
         var symbol = part.Device.Blueprint.Kind.Symbol;
-        if (part.Role != ControlRole.Contact)
-            return;
         if (symbol is "on-delay timer" or "off-delay timer")
         {
             if (!part.Part.Contains("instant", StringComparison.Ordinal))
@@ -87,7 +85,13 @@ internal static class IecOperators
     private static void Words(Pen pen, ControlPart part, string? symbol)
     {
         if (part.Positions.Count > 0)
-            pen.Fit(string.Join(", ", part.Positions), X + 2.4, Y + 1.2, 12.4 - Leads.Middle, Anchor.Start);
+            pen.Fit(
+                string.Join(", ", part.Positions),
+                X,
+                Y + (symbol == "key selector" ? 5.2 : 2.9),
+                14.5,
+                Anchor.Middle
+            );
         else if (symbol is "soft starter" or "drive")
             pen.Fit(Leads.Word(part), X, Y, 12, Anchor.Middle);
     }

@@ -8,7 +8,7 @@ internal static class IeeeContacts
     public static Symbol Of(ControlPart part)
     {
         var symbol = part.Device.Blueprint.Kind.Symbol;
-        if (part.Role != ControlRole.Contact)
+        if (Leads.IsMainPole(part) && symbol != "contactor")
             return Knife(part, symbol == "breaker");
         return symbol switch
         {
@@ -48,7 +48,11 @@ internal static class IeeeContacts
     /// <summary>A pole of a disconnect or breaker in a rung.</summary>
     private static Symbol Knife(ControlPart part, bool isBreaker)
     {
-        var pen = Leads.Draw(part, 4.5, 10.5).Ring(5, 0, 0.5).Ring(10, 0, 0.5);
+        var isFused = Leads.IsFused(part);
+        var width = isFused ? 20 : Leads.Width;
+        var pen = Leads.Draw(part, 4.5, 10.5, width).Ring(5, 0, 0.5).Ring(10, 0, 0.5);
+        if (isFused)
+            pen.Frame(11, -1, 15.5, 1).Line(12, -1, 12, 1).Line(14.5, -1, 14.5, 1);
         if (isBreaker)
             // A chord of 5 and a rise of 1.25.
             pen.Arc(X, 1.875 - (part.ClosedNow ? 0.5 : 1.5), 3.125, 216.87, 106.26);
@@ -56,6 +60,6 @@ internal static class IeeeContacts
             pen.Line(5.5, 0, 9.5, 0);
         else
             pen.Line(9.5, 0, 5.2, -2.5);
-        return pen.Lying(Leads.Width);
+        return pen.Lying(width);
     }
 }

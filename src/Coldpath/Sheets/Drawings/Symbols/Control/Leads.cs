@@ -16,6 +16,20 @@ internal static class Leads
         return pen;
     }
 
+    /// <summary>A pole of a switch made for power circuits, drawn with the mark of what it is made for.</summary>
+    public static bool IsMainPole(ControlPart part) =>
+        part.Part.Length == 0
+        && part.Device.Blueprint.Kind.Symbol
+            is "breaker"
+                or "disconnector"
+                or "fused disconnector"
+                or "contactor"
+                or "transfer switch";
+
+    /// <summary>With a fuse behind its blade.</summary>
+    public static bool IsFused(ControlPart part) =>
+        IsMainPole(part) && part.Device.Blueprint.Kind.Symbol == "fused disconnector";
+
     /// <summary>The part's words without the sort of contact: "run" of "NO run".</summary>
     public static string Word(ControlPart part) =>
         string.Join(' ', part.Part.Split(' ').Where(w => w is not ("NO" or "NC" or "at" or "changeover")));

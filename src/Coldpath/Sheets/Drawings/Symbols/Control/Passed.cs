@@ -15,9 +15,11 @@ internal static class Passed
             "breaker" or "disconnector" or "fused disconnector" or "contactor" or "transfer switch" => ieee
                 ? IeeeContacts.Of(part)
                 : IecContacts.Of(part),
+            "resistor" => Resistor(part, ieee),
+            "reactor" => Reactor(part),
             "terminal strip" or "distribution block" => Ends.Terminal(part),
             "current transformer" => Leads.Draw(part, 5, 5).Ring(7.5, 0, 2).Lying(Leads.Width),
-            "lamp" or "horn" => Ends.Of(part),
+            "lamp" or "horn" or "motor" => Ends.Of(part),
             _ => IsConductor(part) ? Leads.Draw(part, 5, 5).Lying(Leads.Width) : WordBox.Of(part, part.Part),
         };
     }
@@ -37,6 +39,22 @@ internal static class Passed
             pen.Line(4.5, 0, 10.5, 0);
         else
             pen.Line(4.5, 0, 6.6, 0).Line(8.4, 0, 10.5, 0);
+        return pen.Lying(Leads.Width);
+    }
+
+    private static Symbol Resistor(ControlPart part, bool ieee) =>
+        ieee
+            ? Leads
+                .Draw(part, 4.5, 10.5)
+                .Line(4.5, 0, 5, -1.25, 6, 1.25, 7, -1.25, 8, 1.25, 9, -1.25, 10, 1.25, 10.5, 0)
+                .Lying(Leads.Width)
+            : Leads.Draw(part, 4.5, 10.5).Frame(4.5, -1.25, 10.5, 1.25).Lying(Leads.Width);
+
+    private static Symbol Reactor(ControlPart part)
+    {
+        var pen = Leads.Draw(part, 4.5, 10.5);
+        for (var i = 0; i < 3; i++)
+            pen.Arc(5.5 + 2 * i, 0, 1, 180, 180);
         return pen.Lying(Leads.Width);
     }
 

@@ -86,8 +86,7 @@ internal static class PoleBank
             if (a.Above == b.Above)
                 return null;
             var (top, bottom) = a.Above ? (a, b) : (b, a);
-            var types = a.Above ? pole.Types : [.. pole.Types.Reverse()];
-            columns.Add(new(pole with { Types = types }, top.X, bottom.X));
+            columns.Add(new(a.Above ? pole : pole.Turned, top.X, bottom.X));
         }
         var reached = part.Poles.SelectMany(p => new[] { p.From, p.To }).Distinct().Count();
         var apart = columns.Select(c => c.X).Distinct().Count() == columns.Count;
@@ -97,8 +96,9 @@ internal static class PoleBank
     private static IReadOnlyList<Sign>? Signs(PowerPart part, Pole pole)
     {
         var signs = pole
-            .Types.Where(t => t != ElementType.Conductor)
-            .Select(t => Signing.Of(part, t, pole.Closed))
+            .Types.Index()
+            .Where(t => t.Item != ElementType.Conductor)
+            .Select(t => Signing.Of(part, t.Item, pole.IsClosed(t.Index)))
             .ToList();
         return signs.Any(s => s is null) ? null
             : signs.Count == 0 ? [Sign.Plain]

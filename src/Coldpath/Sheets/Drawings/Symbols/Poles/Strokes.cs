@@ -1,6 +1,6 @@
 namespace Coldpath.Sheets.Drawings.Symbols.Poles;
 
-/// <summary>In one-line form: a stroke for each conductor across the upper lead, and their number.</summary>
+/// <summary>In one-line form: a stroke for each conductor across the upper lead, one alone for more than three, and their number.</summary>
 internal static class Strokes
 {
     /// <summary>How much longer the upper lead is for it.</summary>
@@ -16,7 +16,7 @@ internal static class Strokes
 
     public static void Across(Pen pen, double x, double y, int conductors)
     {
-        var strokes = Math.Min(conductors, 3);
+        var strokes = conductors <= 3 ? conductors : 1;
         for (var i = 0; i < strokes; i++)
         {
             var at = y + (i - (strokes - 1) / 2.0) * 0.9;

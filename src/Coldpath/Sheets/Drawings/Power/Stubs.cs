@@ -1,0 +1,82 @@
+using Coldpath.Panels;
+
+namespace Coldpath.Sheets.Drawings.Power;
+
+/// <summary>Finds what is to be said at which port of a sheet.</summary>
+internal static class Stubs
+{
+    /// <param name="elsewhere">Words for where a terminal that is not on this sheet is drawn: "rungs", "sheet 2".</param>
+    public static IReadOnlyList<Stub> Of(PowerCircuit circuit, Func<Terminal, string> elsewhere)
+    {
+        var ports = circuit
+            .Blocks.SelectMany(b => b.Ports)
+            .SelectMany(p => p.Terminals.Select(t => (t, p)))
+            .ToLookup(p => p.t, p => p.p);
+        var jointSize = circuit.Joints.SelectMany(j => j.Select(p => (p.Index, j.Count))).ToDictionary();
+        var bonds = circuit.Panel.Bonds.Select(b => b.Net).ToHashSet(StringComparer.Ordinal);
+        var untraced = circuit.Panel.Untraced.ToLookup(u => u.Net, StringComparer.Ordinal);
+        var stubs = new List<Stub>();
+        foreach (var net in circuit.Panel.Nets)
+        {
+            var here = net.Terminals.SelectMany(t => ports[t]).Distinct().ToList();
+            if (here.Count == 0)
+                continue;
+            var port = here.MinBy(p => (jointSize[p.Index] > 1, p.Above, -circuit.Rows[p.Block], p.Index))!;
+            var away = net.Terminals.Where(t => !ports.Contains(t)).Select(elsewhere).Distinct().ToList();
+            if (untraced.Contains(net.Name))
+                away.Add("not traced");
+            var name = string.Join(", ", net.Names);
+            var text = away.Count == 0 ? name : $"{name} \u2192 {Gathered(away)}".TrimStart();
+            var earthed = bonds.Contains(net.Name);
+            if (text.Length > 0 || earthed)
+                stubs.Add(
+                    new(
+                        port,
+                        net.Name,
+                        text,
+                        Title(net, away, earthed),
+                        away.Count > 0,
+                        earthed,
+                        jointSize[port.Index] == 1
+                    )
+                );
+        }
+        return [.. stubs.GroupBy(s => s.Port).Select(Together)];
+    }
+
+    /// <summary>In one-line form several nets may speak at one port.</summary>
+    private static Stub Together(IEnumerable<Stub> stubs)
+    {
+        var all = stubs.ToList();
+        return all[0] with
+        {
+            Text = string.Join("; ", all.Select(s => s.Text).Where(t => t.Length > 0).Distinct()),
+            Title = string.Join("; ", all.Select(s => s.Title).Distinct()),
+            GoesOn = all.Any(s => s.GoesOn),
+            Earthed = all.Any(s => s.Earthed),
+        };
+    }
+
+    private static string Title(PanelNet net, IReadOnlyList<string> away, bool earthed)
+    {
+        var name = net.Names.Count > 0 ? string.Join(", ", net.Names) : net.Name;
+        var on = away.Count > 0 ? $" goes on: {string.Join(", ", away)}" : "";
+        return $"{name}{on}{(earthed ? " is wired to earth" : "")}";
+    }
+
+    /// <summary>"rung 1, 4"; no numbers when there are many.</summary>
+    private static string Gathered(IReadOnlyList<string> places) =>
+        string.Join(
+            ", ",
+            places
+                .Select(p => p.Split(' ', 2))
+                .GroupBy(p => p[0])
+                .Select(g =>
+                    g.Count() > Named ? $"{g.Key}s"
+                    : g.First().Length == 1 ? g.Key
+                    : $"{g.Key} {string.Join(", ", g.Select(p => p[1]))}"
+                )
+        );
+
+    private const int Named = 2;
+}
