@@ -12,6 +12,7 @@ internal sealed class PowerPages(Panel panel, Division division, DrawRequest req
     /// <summary>Stands for a sheet's number while nobody knows it: as wide as any up to it.</summary>
     private const string Unnumbered = "sheet 888";
 
+    private readonly PowerStyle style = new(panel.System.Rules, request.OneLine, shown);
     private readonly IReadOnlyList<SheetSize> sizes = SheetSize.Of(request.Paper);
 
     /// <summary>Units of each sheet, in the order of the sheets.</summary>
@@ -25,14 +26,7 @@ internal sealed class PowerPages(Panel panel, Division division, DrawRequest req
     public PlacedPart Draw(IReadOnlyList<Unit> units, Func<Terminal, string> elsewhere)
     {
         var circuit = CircuitOf(units);
-        return PowerSheet.Of(
-            circuit,
-            circuit.Arranged(),
-            panel.System.Rules,
-            request.OneLine,
-            shown,
-            elsewhere
-        );
+        return PowerSheet.Of(circuit, circuit.Arranged(), style, elsewhere);
     }
 
     private PowerCircuit CircuitOf(IReadOnlyList<Unit> units) =>
@@ -40,50 +34,40 @@ internal sealed class PowerPages(Panel panel, Division division, DrawRequest req
 
     private IEnumerable<IReadOnlyList<Unit>> Split(IReadOnlyList<Unit> units)
     {
-        var circuit = CircuitOf(units);
-        var part = Drawn(circuit);
-        if (units.Count == 1 || sizes.Any(s => s.Fits(part)))
-            return [units];
-        var tallest = sizes.Max(s => s.Content.Height) / SheetSize.Smallest;
-        var (first, left) =
-            part.Height > tallest && circuit.RowCount > 1
-                ? Cut(units, n => circuit.Rows[n], circuit.RowCount, p => p.Height <= tallest)
-                : Cut(units, circuit.LaneOf, circuit.Lanes.Members.Count, p => sizes.Any(s => s.Fits(p)));
-        return [.. Split(first), .. Split(left)];
+        while (units.Count > 0)
+        {
+            var circuit = CircuitOf(units);
+            var lanes = circuit.Lanes.Members.Count;
+            var first = Most(units, circuit.LaneOf, lanes);
+            if (first.Count == 0)
+            {
+                var lane = units.Where((_, i) => circuit.LaneOf(i) == 0).ToList();
+                first = Most(lane, i => i, lane.Count) is { Count: > 0 } rows ? rows : [lane[0]];
+            }
+            yield return first;
+            units = [.. units.Except(first)];
+        }
     }
 
-    /// <summary>The most rows or lanes from the first that fit, at least one and not all; and what is left.</summary>
-    private (IReadOnlyList<Unit> First, IReadOnlyList<Unit> Left) Cut(
-        IReadOnlyList<Unit> units,
-        Func<int, int> place,
-        int places,
-        Func<PlacedPart, bool> fits
-    )
+    /// <summary>Those in the most places from the first that fit on one sheet; empty when not even the first does.</summary>
+    private IReadOnlyList<Unit> Most(IReadOnlyList<Unit> units, Func<int, int> place, int places)
     {
-        if (places < 2)
-            return ([units[0]], [.. units.Skip(1)]);
-        var (least, most) = (1, places - 1);
-        while (least < most)
+        var (fits, tooMany) = (0, 1);
+        while (tooMany <= places && Fits(Below(tooMany)))
+            (fits, tooMany) = (tooMany, tooMany == places ? places + 1 : Math.Min(tooMany * 2, places));
+        while (tooMany - fits > 1)
         {
-            var middle = (least + most + 1) / 2;
-            var some = CircuitOf(Below(middle));
-            if (fits(Drawn(some)))
-                least = middle;
-            else
-                most = middle - 1;
+            var middle = (fits + tooMany) / 2;
+            (fits, tooMany) = Fits(Below(middle)) ? (middle, tooMany) : (fits, middle);
         }
-        return (Below(least), [.. units.Where((_, i) => place(i) >= least)]);
+        return Below(fits);
 
         IReadOnlyList<Unit> Below(int limit) => [.. units.Where((_, i) => place(i) < limit)];
     }
 
-    private PlacedPart Drawn(PowerCircuit circuit) =>
-        PowerSheet.Of(
-            circuit,
-            circuit.Arranged(),
-            panel.System.Rules,
-            request.OneLine,
-            shown,
-            _ => Unnumbered
-        );
+    private bool Fits(IReadOnlyList<Unit> units)
+    {
+        var part = Draw(units, _ => Unnumbered);
+        return sizes.Any(s => s.Fits(part));
+    }
 }

@@ -1,3 +1,4 @@
+using Coldpath.Devices;
 using Coldpath.Panels;
 
 namespace Coldpath.Sheets.Drawings.Power;
@@ -7,12 +8,22 @@ internal sealed class DeviceLinks(Panel panel)
 {
     private static readonly HashSet<string> Mechanical = new(StringComparer.Ordinal) { "mechanical", "key" };
 
-    /// <summary>What a device's label says of its links: "MI1: interlocked with K3".</summary>
-    public IEnumerable<(string Tag, string Words)> Of(string tag) =>
+    private readonly ILookup<string, (PlacedDevice Device, LinkRule Link)> byMember = (
         from device in panel.Devices
         from link in device.Blueprint.Links
-        where link.Devices.Contains(tag)
-        select (device.Tag, $"{device.Tag}: {device.Blueprint.Kind.Name} with {Others(link.Devices, tag)}");
+        from member in link.Devices
+        select (member, device, link)
+    ).ToLookup(l => l.member, l => (l.device, l.link), StringComparer.Ordinal);
+
+    /// <summary>What a device's label says of its links: "MI1: mechanical interlock with K3".</summary>
+    public IEnumerable<(string Tag, string Words)> Of(string tag) =>
+        byMember[tag]
+            .Select(l =>
+                (
+                    l.Device.Tag,
+                    $"{l.Device.Tag}: {l.Device.Blueprint.Kind.Name} with {Others(l.Link.Devices, tag)}"
+                )
+            );
 
     /// <summary>Links that are drawn as dashed lines: the linking device and the linked ones.</summary>
     public IEnumerable<(PlacedDevice Device, IReadOnlyList<string> Linked)> Drawn() =>

@@ -14,7 +14,11 @@ internal static class LaneOrder
         if (lanes.Members.Count > Exhaustive)
             return new(plan, natural, channels);
         var best = default(Board);
-        foreach (var order in Orders(natural, lanes.Ordered).Where(o => lanes.AreSideBySide(o)))
+        var twins = LaneTwins.Of(plan, lanes);
+        foreach (
+            var order in Orders(natural, [.. lanes.Ordered, .. TwinsInOrder(twins)])
+                .Where(lanes.AreSideBySide)
+        )
         {
             var board = new Board(plan, order, channels);
             if (best is null || (board.Crossings, board.Length).CompareTo((best.Crossings, best.Length)) < 0)
@@ -22,6 +26,9 @@ internal static class LaneOrder
         }
         return best ?? new(plan, natural, channels);
     }
+
+    private static IEnumerable<(int Left, int Right)> TwinsInOrder(int[] twins) =>
+        Enumerable.Range(0, twins.Length).Where(l => twins[l] >= 0).Select(l => (twins[l], l));
 
     /// <summary>All orders that keep the pairs, those near to the given one first.</summary>
     public static IEnumerable<IReadOnlyList<int>> Orders(

@@ -19,25 +19,15 @@ internal sealed class PowerSheet
     private readonly LinkTracks links;
     private readonly Grid grid;
 
-    private PowerSheet(
-        PowerCircuit circuit,
-        Board board,
-        string rules,
-        bool oneLine,
-        Shown shown,
-        Func<Terminal, string> elsewhere
-    )
+    private PowerSheet(PowerCircuit circuit, Board board, PowerStyle style, Func<Terminal, string> elsewhere)
     {
         this.circuit = circuit;
         this.board = board;
-        this.shown = shown;
+        shown = style.Shown;
         var deviceLinks = new DeviceLinks(circuit.Panel);
         stubs = Stubs.Of(circuit, elsewhere);
         var byBlock = stubs.ToLookup(s => s.Port.Block);
-        standees =
-        [
-            .. circuit.Blocks.Select(b => Standee.Of(b, shown, rules, oneLine, deviceLinks, byBlock)),
-        ];
+        standees = [.. circuit.Blocks.Select(b => Standee.Of(b, style, deviceLinks, byBlock[b.Index]))];
         regions = Region.Of(circuit, board);
         links = new LinkTracks(circuit, board, deviceLinks);
         grid = new Grid(circuit, board, standees, Region.NameWidths(regions, circuit), links);
@@ -47,13 +37,11 @@ internal sealed class PowerSheet
     public static PlacedPart Of(
         PowerCircuit circuit,
         Board board,
-        string rules,
-        bool oneLine,
-        Shown shown,
+        PowerStyle style,
         Func<Terminal, string> elsewhere
     )
     {
-        var sheet = new PowerSheet(circuit, board, rules, oneLine, shown, elsewhere);
+        var sheet = new PowerSheet(circuit, board, style, elsewhere);
         return new(sheet.grid.Width, sheet.grid.Height, [.. sheet.Figures()]);
     }
 

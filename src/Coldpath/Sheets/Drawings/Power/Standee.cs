@@ -34,24 +34,16 @@ internal sealed record Standee(
     /// <summary>From the upper ports down.</summary>
     public double Depth => Math.Max(Symbol.Height + StubBelow, Label.Height);
 
-    public static Standee Of(
-        Block block,
-        Shown shown,
-        string rules,
-        bool oneLine,
-        DeviceLinks links,
-        ILookup<int, Stub> stubs
-    )
+    public static Standee Of(Block block, PowerStyle style, DeviceLinks links, IEnumerable<Stub> stubs)
     {
-        var pitch = oneLine ? 15 : 10;
         var ports = block.Ports.Select(p => new PowerPort(
             string.Join(' ', p.Terminals.Select(t => t.Name)),
             p.Above,
-            p.Slot * pitch,
+            p.Slot * style.Pitch,
             p.Terminals.Count
         ));
         var device = block.Unit.Device;
-        var symbol = PowerSymbols.Of(new(device, rules, [.. ports], block.Poles, oneLine));
-        return new(block, symbol, UnitLabel.Of(device, links.Of(device.Tag)), [.. stubs[block.Index]], pitch);
+        var symbol = style.Symbols.Of(new(device, style.Rules, [.. ports], block.Poles, style.OneLine));
+        return new(block, symbol, UnitLabel.Of(device, links.Of(device.Tag)), [.. stubs], style.Pitch);
     }
 }
