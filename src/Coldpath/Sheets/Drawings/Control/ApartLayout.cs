@@ -4,7 +4,12 @@ namespace Coldpath.Sheets.Drawings.Control;
 internal static class ApartLayout
 {
     /// <param name="section">Index of the first of the two sections.</param>
-    public static IEnumerable<LadderBlock> Of(LadderFacts facts, Drafting drafting, LadderFrame frame, int section)
+    public static IEnumerable<LadderBlock> Of(
+        LadderFacts facts,
+        Drafting drafting,
+        LadderFrame frame,
+        int section
+    )
     {
         var spare = facts.Apart.ToLookup(r => r.IsSpare);
         return Lines([.. spare[false]], facts, drafting, frame, section)

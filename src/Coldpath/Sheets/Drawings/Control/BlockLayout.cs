@@ -21,8 +21,12 @@ internal sealed class BlockLayout
     private double y;
     private double overflow;
 
-    private BlockLayout(Drafting drafting, LadderFrame frame, LoadColumn column, IReadOnlyList<double> needs) =>
-        (this.drafting, this.frame, this.column, this.needs) = (drafting, frame, column, needs);
+    private BlockLayout(
+        Drafting drafting,
+        LadderFrame frame,
+        LoadColumn column,
+        IReadOnlyList<double> needs
+    ) => (this.drafting, this.frame, this.column, this.needs) = (drafting, frame, column, needs);
 
     /// <param name="plans">The rungs of one block.</param>
     /// <param name="needs">The width that each rung of the ladder had better have, what hangs from it included.</param>

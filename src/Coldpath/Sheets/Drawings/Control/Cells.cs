@@ -76,12 +76,22 @@ internal static class Cells
     /// <summary>A terminal's marking, to be moved to its lead: letters that end or begin at x = 0.</summary>
     public static Noted Mark(Figure figure, string text, bool onLeft)
     {
-        var letters = new Lettering(new(0, -SmallSize * LetterWidths.Descent), text, SmallSize, onLeft ? Anchor.End : Anchor.Start);
+        var letters = new Lettering(
+            new(0, -SmallSize * LetterWidths.Descent),
+            text,
+            SmallSize,
+            onLeft ? Anchor.End : Anchor.Start
+        );
         return new(figure, [new(letters, [])]);
     }
 
     /// <summary>Letters over a wire that goes on under them.</summary>
-    public static LaidCell OverWireOf(Figure figure, TextStack lines, int knot, IReadOnlyList<(string, int)> joined)
+    public static LaidCell OverWireOf(
+        Figure figure,
+        TextStack lines,
+        int knot,
+        IReadOnlyList<(string, int)> joined
+    )
     {
         var width = OnGrid(lines.Width + (2 * Pad));
         var up = lines.Height + OverWire;
@@ -94,7 +104,13 @@ internal static class Cells
 
     /// <summary>An arrowhead with letters where a wire comes from or goes to elsewhere.</summary>
     /// <param name="begins">The wire begins here and goes to the right.</param>
-    public static LaidCell Flag(Figure figure, TextStack lines, int knot, bool begins, IReadOnlyList<(string, int)> joined)
+    public static LaidCell Flag(
+        Figure figure,
+        TextStack lines,
+        int knot,
+        bool begins,
+        IReadOnlyList<(string, int)> joined
+    )
     {
         const double head = 2.2;
         var width = lines.Width + head + 1.6 + Pad;
@@ -116,7 +132,18 @@ internal static class Cells
             -lines.Height / 2,
             begins ? Anchor.End : Anchor.Start
         );
-        return new(width, half, half, knot, knot, begins ? null : 0, begins ? width : null, false, [letters], joined);
+        return new(
+            width,
+            half,
+            half,
+            knot,
+            knot,
+            begins ? null : 0,
+            begins ? width : null,
+            false,
+            [letters],
+            joined
+        );
     }
 
     /// <summary>The sign of the earth at a wire's end.</summary>
@@ -131,7 +158,18 @@ internal static class Cells
             Span = span,
             Shapes = EarthShapes(begins ? new(width, 0) : new(0, 0), begins ? -1 : 1),
         };
-        return new(width, 0.5, 6.5, knot, knot, begins ? null : 0, begins ? width : null, false, [new(figure, [])], []);
+        return new(
+            width,
+            0.5,
+            6.5,
+            knot,
+            knot,
+            begins ? null : 0,
+            begins ? width : null,
+            false,
+            [new(figure, [])],
+            []
+        );
     }
 
     /// <summary>From a point a short way aside, then down to three bars (IEC 60617 S00200).</summary>

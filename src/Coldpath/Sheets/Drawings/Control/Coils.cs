@@ -33,7 +33,8 @@ internal sealed class Coils
     }
 
     /// <summary>The coil at which a device's contacts are listed: the first one drawn.</summary>
-    public bool IsHome(RungPart part) => homes.TryGetValue(part.Device.Tag, out var home) && ReferenceEquals(home.Part, part);
+    public bool IsHome(RungPart part) =>
+        homes.TryGetValue(part.Device.Tag, out var home) && ReferenceEquals(home.Part, part);
 
     /// <summary>Declared pairs and linkages of the device whose coil this is.</summary>
     public IEnumerable<(string Device, string Words)> LinksOf(RungPart coil) => links[coil.Device.Tag];
@@ -72,12 +73,16 @@ internal sealed class Coils
     private string Sort(RungPart part)
     {
         var read = this.read(part);
-        return read.Positions.Count > 0 ? "at" : read.ClosedAtRest ? "NC" : "NO";
+        return read.Positions.Count > 0 ? "at"
+            : read.ClosedAtRest ? "NC"
+            : "NO";
     }
 
     private static string Words(string device, Devices.LinkRule link, string member)
     {
         var others = string.Join(" and ", link.Devices.Distinct().Where(d => d != member));
-        return link.State is null ? $"{device}: {link.Rule} pair with {others}" : $"{device}: interlocked with {others}";
+        return link.State is null
+            ? $"{device}: {link.Rule} pair with {others}"
+            : $"{device}: interlocked with {others}";
     }
 }

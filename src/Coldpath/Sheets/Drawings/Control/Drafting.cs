@@ -46,9 +46,14 @@ internal sealed class Drafting
 
         LaidCell? Lead(int knot, bool begins) =>
             !facts.IsWired(knot) ? null
-            : facts.Wires.TerminalsOf(facts.Knots.NetOf(knot)).Count == 1 && facts.Wires.IsBonded(facts.Knots.NetOf(knot))
+            : facts.Wires.TerminalsOf(facts.Knots.NetOf(knot)).Count == 1
+            && facts.Wires.IsBonded(facts.Knots.NetOf(knot))
                 ? Cells.EarthSign(rung.Span, knot, begins)
-            : cells.Lead(facts.Wires.NameOf(facts.Knots.NetOf(knot)) ?? facts.Knots.NetOf(knot), knot, begins);
+            : cells.Lead(
+                facts.Wires.NameOf(facts.Knots.NetOf(knot)) ?? facts.Knots.NetOf(knot),
+                knot,
+                begins
+            );
     }
 
     /// <summary>The pieces of a rung's body, none wider than the limit where that can be helped.</summary>

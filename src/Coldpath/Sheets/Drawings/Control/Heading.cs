@@ -64,7 +64,12 @@ internal sealed record Heading(string? Title, Rail? Left, Rail? Right, double Wi
             Net = rail.Net,
             Shapes = [],
         };
-        yield return rail.Lines.At(label, rail.X, top - 0.8 - rail.Lines.Height, side < 0 ? Anchor.Start : Anchor.End);
+        yield return rail.Lines.At(
+            label,
+            rail.X,
+            top - 0.8 - rail.Lines.Height,
+            side < 0 ? Anchor.Start : Anchor.End
+        );
         var ink = new WireInk(rail.Net);
         var last = taps.Max();
         foreach (var (from, to) in taps.Append(top).Order().Distinct().Zip(taps.Order().Distinct()))

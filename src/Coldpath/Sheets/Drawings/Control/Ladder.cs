@@ -45,10 +45,14 @@ internal sealed record Ladder(
         Func<string, int?> sheetOfPower
     )
     {
-        var rungs = pages.SelectMany(p => p.Blocks.SelectMany(b => b.Rungs.Select(r => (Rung: r, p.Sheet)))).ToList();
+        var rungs = pages
+            .SelectMany(p => p.Blocks.SelectMany(b => b.Rungs.Select(r => (Rung: r, p.Sheet))))
+            .ToList();
         return new(
             rungs.Where(r => !r.Rung.IsApart).ToDictionary(r => r.Rung.Index, r => r.Sheet),
-            rungs.Where(r => r.Rung.IsApart).ToDictionary(r => r.Rung.Number, r => r.Sheet, StringComparer.Ordinal),
+            rungs
+                .Where(r => r.Rung.IsApart)
+                .ToDictionary(r => r.Rung.Number, r => r.Sheet, StringComparer.Ordinal),
             sheetOfPower
         );
     }
@@ -71,13 +75,18 @@ internal sealed record Ladder(
         return figures;
     }
 
-    private IEnumerable<Noted> Heading(int section, double y, List<(LadderBlock Block, double Y, double? Heads)> own) =>
+    private IEnumerable<Noted> Heading(
+        int section,
+        double y,
+        List<(LadderBlock Block, double Y, double? Heads)> own
+    ) =>
         Headings[section]
             .Drawn(
                 y,
                 [.. own.SelectMany(b => b.Block.LeftTaps.Select(t => b.Y + t))],
                 [.. own.SelectMany(b => b.Block.RightTaps.Select(t => b.Y + t))],
-                net => own.SelectMany(b => b.Block.Wires.Where(w => w.Net == net).SelectMany(w => w.Terminals)),
+                net =>
+                    own.SelectMany(b => b.Block.Wires.Where(w => w.Net == net).SelectMany(w => w.Terminals)),
                 Shown
             );
 

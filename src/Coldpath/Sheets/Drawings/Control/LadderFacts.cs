@@ -10,7 +10,13 @@ internal sealed class LadderFacts
     private readonly HashSet<Terminal> untraced;
     private readonly HashSet<string> untracedNets;
 
-    public LadderFacts(Panel panel, Wiring.Netlist? netlist, Division division, Shown shown, IReadOnlySet<int> breaks)
+    public LadderFacts(
+        Panel panel,
+        Wiring.Netlist? netlist,
+        Division division,
+        Shown shown,
+        IReadOnlySet<int> breaks
+    )
     {
         (Panel, Division, Shown) = (panel, division, shown);
         Wires = new(panel);
@@ -108,7 +114,10 @@ internal sealed class LadderFacts
             Knots.Name(outOf, Wires.NetOf(new Terminal(part.Device.Tag, right)));
         var span = part.Device.Span;
         var piece = new RungPart(part.Device, part.Part, part.Contact, part.Left, right, span, into, outOf);
-        return new(-1, left.ToString(), span, null, [piece], null) { IsSpare = !IsWired(into) && !IsWired(outOf) };
+        return new(-1, left.ToString(), span, null, [piece], null)
+        {
+            IsSpare = !IsWired(into) && !IsWired(outOf),
+        };
     }
 
     /// <summary>More than a terminal that nothing is connected to.</summary>

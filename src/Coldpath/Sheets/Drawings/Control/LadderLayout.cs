@@ -70,7 +70,8 @@ internal static class LadderLayout
             return breaks;
         }
 
-        private static double OverflowOf(Ladder ladder) => ladder.Blocks.Select(b => b.Overflow).Append(0).Max();
+        private static double OverflowOf(Ladder ladder) =>
+            ladder.Blocks.Select(b => b.Overflow).Append(0).Max();
 
         private Ladder Drawn(double width)
         {
@@ -79,17 +80,26 @@ internal static class LadderLayout
             var pieces = Unfolded(drafting);
             var needs = Needs(pieces);
             var columns = facts
-                .Sections.Select((_, s) =>
-                    LoadColumn.Of(facts.Plans.Where(p => p.Section == s).Select(p => pieces[p.Rung.Index]), frame)
+                .Sections.Select(
+                    (_, s) =>
+                        LoadColumn.Of(
+                            facts.Plans.Where(p => p.Section == s).Select(p => pieces[p.Rung.Index]),
+                            frame
+                        )
                 )
                 .ToList();
             var rungs = facts
                 .Plans.GroupBy(p => p.Block)
-                .Select(g => BlockLayout.Of([.. g], facts, drafting, frame, columns[g.First().Section], needs));
+                .Select(g =>
+                    BlockLayout.Of([.. g], facts, drafting, frame, columns[g.First().Section], needs)
+                );
             return new(
                 width,
                 [.. rungs, .. ApartLayout.Of(facts, drafting, frame, facts.Sections.Count)],
-                [.. facts.Sections.Select(s => RailLabels.Of(s, facts, frame)), .. ApartLayout.Headings(frame)],
+                [
+                    .. facts.Sections.Select(s => RailLabels.Of(s, facts, frame)),
+                    .. ApartLayout.Headings(frame),
+                ],
                 facts.Shown
             );
         }

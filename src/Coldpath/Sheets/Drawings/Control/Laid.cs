@@ -51,8 +51,14 @@ internal sealed record LaidCell(
 }
 
 /// <summary>Pieces side by side in rows below each other; from row to row flags lead on.</summary>
-internal sealed record LaidRows(IReadOnlyList<LaidRow> Rows, double Width, double Up, double Down, int Into, int OutOf)
-    : Laid(Width, Up, Down, Into, OutOf)
+internal sealed record LaidRows(
+    IReadOnlyList<LaidRow> Rows,
+    double Width,
+    double Up,
+    double Down,
+    int Into,
+    int OutOf
+) : Laid(Width, Up, Down, Into, OutOf)
 {
     public const double Gap = 3;
 

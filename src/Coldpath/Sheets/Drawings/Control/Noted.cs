@@ -11,7 +11,12 @@ internal sealed record Mention(Lettering Letters, IReadOnlyList<Place> Places, b
     {
         var letters = Letters with
         {
-            Text = new TextLine(Letters.Text, Letters.Size, Letters.Bold, Places.Count == 0 ? null : Places).WithPlaces(name),
+            Text = new TextLine(
+                Letters.Text,
+                Letters.Size,
+                Letters.Bold,
+                Places.Count == 0 ? null : Places
+            ).WithPlaces(name),
         };
         yield return letters;
         if (!Underlined)

@@ -23,7 +23,8 @@ internal sealed class PanelWires
         bonded = panel.Bonds.Select(b => b.Net).ToHashSet(StringComparer.Ordinal);
     }
 
-    public string NetOf(Terminal terminal) => byTerminal.TryGetValue(terminal, out var net) ? net.Name : terminal.ToString();
+    public string NetOf(Terminal terminal) =>
+        byTerminal.TryGetValue(terminal, out var net) ? net.Name : terminal.ToString();
 
     public string NetOf(string node) => byName.TryGetValue(node, out var net) ? net.Name : node;
 
@@ -32,7 +33,8 @@ internal sealed class PanelWires
         byName.TryGetValue(net, out var found) ? found.Terminals : [];
 
     /// <summary>Its wire number, node or rail; null when it has none.</summary>
-    public string? NameOf(string net) => byName.TryGetValue(net, out var found) && found.Names is [var name, ..] ? name : null;
+    public string? NameOf(string net) =>
+        byName.TryGetValue(net, out var found) && found.Names is [var name, ..] ? name : null;
 
     /// <summary>A wire leads from it to the earth.</summary>
     public bool IsBonded(string net) => bonded.Contains(net);

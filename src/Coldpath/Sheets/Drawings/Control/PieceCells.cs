@@ -104,7 +104,14 @@ internal sealed class PieceCells(LadderFacts facts)
             (label, TextStack.Of(tag, Cells.TagSize, bold: true)),
             [.. Below(rung, part, read, symbol, label)],
             facts.Coils.IsHome(part) && facts.Coils.Table(part) is { Count: > 0 } rows
-                ? new NotedTable(label with { Kind = FigureKind.Reference, Title = $"contacts of {part.Device.Tag}" }, rows)
+                ? new NotedTable(
+                    label with
+                    {
+                        Kind = FigureKind.Reference,
+                        Title = $"contacts of {part.Device.Tag}",
+                    },
+                    rows
+                )
                 : null,
             (part.In, part.Out),
             (part.Left is null, part.Right is null),
@@ -146,10 +153,16 @@ internal sealed class PieceCells(LadderFacts facts)
         Figure label
     )
     {
-        var lettered = symbol.Shapes.OfType<Lettering>().Select(l => l.Text).ToHashSet(StringComparer.Ordinal);
+        var lettered = symbol
+            .Shapes.OfType<Lettering>()
+            .Select(l => l.Text)
+            .ToHashSet(StringComparer.Ordinal);
         foreach (var note in PartWords.Notes(read).Where(n => !lettered.Contains(n)))
             yield return (label, TextStack.Of(note, Cells.TextSize, most: 30));
-        if (read.Role == ControlRole.Contact && facts.Coils.Reference(rung, part, Cells.SmallSize) is { } back)
+        if (
+            read.Role == ControlRole.Contact
+            && facts.Coils.Reference(rung, part, Cells.SmallSize) is { } back
+        )
             yield return (label with { Kind = FigureKind.Reference }, PlaceLines(back.Places!, back.Text));
         if (!part.IsThrough && facts.Where.IsRepeated(part.Terminals.First()))
             yield return (
@@ -217,9 +230,7 @@ internal sealed class PieceCells(LadderFacts facts)
 
     private TextStack NameLines(string name, int knot)
     {
-        var lines = TextStack
-            .Of(name, Cells.TextSize)
-            .With(PlaceLines(facts.Islands.Elsewhere(knot)));
+        var lines = TextStack.Of(name, Cells.TextSize).With(PlaceLines(facts.Islands.Elsewhere(knot)));
         var net = facts.Knots.NetOf(knot);
         if (facts.Wires.IsBonded(net))
             lines = lines.With(TextStack.Of("to earth", Cells.SmallSize));

@@ -18,7 +18,7 @@ internal enum PlaceKind
 /// <param name="Terminal">On the power sheet or apart: "Q1:2/T1".</param>
 internal sealed record Place(PlaceKind Kind, int Rung, string Number, string Terminal)
 {
-    public static Place Of(Rung rung) => 
+    public static Place Of(Rung rung) =>
         rung.IsApart
             ? new(rung.IsSpare ? PlaceKind.Spare : PlaceKind.Apart, -1, "", rung.Number)
             : new(PlaceKind.Rung, rung.Index, rung.Number, "");
@@ -51,9 +51,11 @@ internal sealed record SheetIndex(
     public string Name(Place place, int from) =>
         place.Kind switch
         {
-            PlaceKind.Rung when OfRung.TryGetValue(place.Rung, out var sheet) => $"{Before(sheet, from)}rung {place.Number}",
+            PlaceKind.Rung when OfRung.TryGetValue(place.Rung, out var sheet) =>
+                $"{Before(sheet, from)}rung {place.Number}",
             PlaceKind.Rung => $"rung {place.Number}",
-            PlaceKind.Power when OfPower(place.Terminal) is { } sheet && sheet != from => $"power, sheet {sheet}",
+            PlaceKind.Power when OfPower(place.Terminal) is { } sheet && sheet != from =>
+                $"power, sheet {sheet}",
             PlaceKind.Power => "power",
             PlaceKind.Spare => "spare",
             _ when OfApart.TryGetValue(place.Terminal, out var sheet) => $"{Before(sheet, from)}no rung",

@@ -35,7 +35,13 @@ internal sealed record PlacedRung(RungPlan Plan, LaidRows Rows, Laid? Flag, doub
             Span = Plan.Rung.Span,
             Shapes =
             [
-                new Lettering(new(frame.Left - 2, Y + (size * 0.36)), Plan.Rung.Number, size, Anchor.End, Bold: true),
+                new Lettering(
+                    new(frame.Left - 2, Y + (size * 0.36)),
+                    Plan.Rung.Number,
+                    size,
+                    Anchor.End,
+                    Bold: true
+                ),
             ],
         };
         return new(figure, []);

@@ -37,7 +37,11 @@ internal static class RailLabels
             return null;
         var earthed = facts.Feeds.IsEarthed(net);
         var lines = TextStack.Of(facts.Wires.NameOf(net) ?? net, NameSize, true, most);
-        var words = new[] { Voltage(feed, other, isLeft), earthed ? Vocabulary.For(facts.Panel.System.Rules).Earthed : null }
+        var words = new[]
+        {
+            Voltage(feed, other, isLeft),
+            earthed ? Vocabulary.For(facts.Panel.System.Rules).Earthed : null,
+        }
             .OfType<string>()
             .ToList();
         if (words.Count > 0)

@@ -10,7 +10,12 @@ internal sealed class Rails
     /// <param name="rungs">In order.</param>
     /// <param name="isFed">Whether a supply conductor stands behind a net.</param>
     /// <param name="isOnPower">Whether a net comes from the power sheet.</param>
-    public Rails(IReadOnlyList<Rung> rungs, Knots knots, Func<string, bool> isFed, Func<string, bool> isOnPower)
+    public Rails(
+        IReadOnlyList<Rung> rungs,
+        Knots knots,
+        Func<string, bool> isFed,
+        Func<string, bool> isOnPower
+    )
     {
         this.knots = knots;
         var begin = Counted(rungs.Select(r => NodeNet(r.Start)));
@@ -39,5 +44,7 @@ internal sealed class Rails
         piece is RungNode node && node.Name != PanelWires.Earth ? knots.NetOf(node.At) : null;
 
     private static Dictionary<string, int> Counted(IEnumerable<string?> nets) =>
-        nets.OfType<string>().GroupBy(n => n, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count());
+        nets.OfType<string>()
+            .GroupBy(n => n, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => g.Count());
 }

@@ -14,13 +14,8 @@ internal sealed record RungRow(IReadOnlyList<RungPiece> Pieces, int In, int Out)
 /// <summary>Side by side.</summary>
 /// <param name="OpenIn">Stands at the rung's beginning: each branch begins for itself.</param>
 /// <param name="OpenOut">Stands at its end.</param>
-internal sealed record RungFork(
-    IReadOnlyList<RungPiece> Branches,
-    int In,
-    int Out,
-    bool OpenIn,
-    bool OpenOut
-) : RungPiece(In, Out);
+internal sealed record RungFork(IReadOnlyList<RungPiece> Branches, int In, int Out, bool OpenIn, bool OpenOut)
+    : RungPiece(In, Out);
 
 /// <summary>A node, rail or wire number; "PE" for the earth.</summary>
 internal sealed record RungNode(string Name, Span Span, int At) : RungPiece(At, At);

@@ -12,7 +12,9 @@ internal sealed class RungReader
 
     private RungReader(Panel panel, PanelWires wires, Knots knots)
     {
-        devices = panel.Devices.GroupBy(d => d.Tag).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
+        devices = panel
+            .Devices.GroupBy(d => d.Tag)
+            .ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
         (this.wires, this.knots) = (wires, knots);
     }
 

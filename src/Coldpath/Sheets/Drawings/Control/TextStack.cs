@@ -2,7 +2,12 @@ namespace Coldpath.Sheets.Drawings.Control;
 
 /// <summary>A line of a stack.</summary>
 /// <param name="Places">Named behind the text, once their sheets are known.</param>
-internal sealed record TextLine(string Text, double Size, bool Bold = false, IReadOnlyList<Place>? Places = null)
+internal sealed record TextLine(
+    string Text,
+    double Size,
+    bool Bold = false,
+    IReadOnlyList<Place>? Places = null
+)
 {
     public double Height => Size * (LetterWidths.Ascent + LetterWidths.Descent + 0.1);
 
@@ -37,7 +42,12 @@ internal sealed record TextStack(IReadOnlyList<TextLine> Lines)
         foreach (var line in Lines)
         {
             var baseline = top + (line.Size * (LetterWidths.Ascent + 0.05));
-            letters.Add(new(new Lettering(new(x, baseline), line.Text, line.Size, anchor, line.Bold), line.Places ?? []));
+            letters.Add(
+                new(
+                    new Lettering(new(x, baseline), line.Text, line.Size, anchor, line.Bold),
+                    line.Places ?? []
+                )
+            );
             top += line.Height;
         }
         return new(figure, letters);

@@ -9,18 +9,21 @@ namespace Coldpath.Sheets.Drawings.Control;
 internal sealed class Whereabouts
 {
     private readonly Dictionary<Terminal, Rung> drawn = [];
-    private readonly Dictionary<RungPart, IReadOnlyList<Terminal>> draws = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<RungPart, IReadOnlyList<Terminal>> draws = new(
+        ReferenceEqualityComparer.Instance
+    );
     private readonly Dictionary<Terminal, List<Rung>> shown = [];
-    private readonly Dictionary<string, List<(Rung Rung, RungPart Part)>> passed = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<(Rung Rung, RungPart Part)>> passed = new(
+        StringComparer.Ordinal
+    );
     private readonly HashSet<Terminal> onPower;
 
     public Whereabouts(IReadOnlyList<Rung> rungs, Division division)
     {
-        onPower =
-        [
-            .. division.Units.SelectMany(u => u.Terminals.Select(t => new Terminal(u.Device.Tag, t))),
-        ];
-        var parts = rungs.SelectMany(r => r.Leaves.OfType<RungPart>().Select(p => (Rung: r, Part: p))).ToList();
+        onPower = [.. division.Units.SelectMany(u => u.Terminals.Select(t => new Terminal(u.Device.Tag, t)))];
+        var parts = rungs
+            .SelectMany(r => r.Leaves.OfType<RungPart>().Select(p => (Rung: r, Part: p)))
+            .ToList();
         foreach (var (rung, part) in parts.Where(p => p.Part.IsThrough))
         {
             Draw(rung, part, part.Terminals);
@@ -46,7 +49,11 @@ internal sealed class Whereabouts
     public IReadOnlyList<Place> Elsewhere(Terminal terminal, Rung than) =>
         [
             .. Power(terminal),
-            .. shown[terminal].Where(r => r.Number != than.Number || r.Index != than.Index).Take(3).Distinct().Select(Place.Of),
+            .. shown[terminal]
+                .Where(r => r.Number != than.Number || r.Index != than.Index)
+                .Take(3)
+                .Distinct()
+                .Select(Place.Of),
         ];
 
     /// <summary>Whether a terminal is met more than once.</summary>
