@@ -4,18 +4,28 @@ namespace Coldpath.Tests.Sheets.Drawings;
 
 /// <summary>Lines of one net on one sheet that hang together.</summary>
 /// <param name="Points">Their ends.</param>
-internal sealed record Islands(PlacedSheet Sheet, string Net, IReadOnlyList<At> Points, IReadOnlyList<Box> Lines)
+internal sealed record Islands(
+    PlacedSheet Sheet,
+    string Net,
+    IReadOnlyList<At> Points,
+    IReadOnlyList<Box> Lines
+)
 {
     private const double Near = 2.5;
 
     public static IEnumerable<Islands> On(PlacedSheet sheet) =>
-        Quality.Segments(sheet).GroupBy(s => s.Wire.Net ?? "").SelectMany(g => Of(sheet, g.Key, [.. g.Select(s => (s.A, s.B))]));
+        Quality
+            .Segments(sheet)
+            .GroupBy(s => s.Wire.Net ?? "")
+            .SelectMany(g => Of(sheet, g.Key, [.. g.Select(s => (s.A, s.B))]));
 
     /// <summary>Ends at a symbol's edge or inside it.</summary>
     public bool Meets(Box symbol)
     {
         var grown = symbol.Grown(0.05);
-        return Points.Any(p => p.X >= grown.Left && p.X <= grown.Right && p.Y >= grown.Top && p.Y <= grown.Bottom);
+        return Points.Any(p =>
+            p.X >= grown.Left && p.X <= grown.Right && p.Y >= grown.Top && p.Y <= grown.Bottom
+        );
     }
 
     public bool BearsReference() =>
@@ -39,7 +49,10 @@ internal sealed record Islands(PlacedSheet Sheet, string Net, IReadOnlyList<At> 
         foreach (var symbol in sheet.Figures.Where(f => f is { Kind: FigureKind.Symbol, Terminals.Count: 1 }))
         {
             var box = symbol.Bounds.Grown(0.05);
-            var met = Enumerable.Range(0, segments.Count).Where(i => Holds(box, segments[i].A) || Holds(box, segments[i].B)).ToList();
+            var met = Enumerable
+                .Range(0, segments.Count)
+                .Where(i => Holds(box, segments[i].A) || Holds(box, segments[i].B))
+                .ToList();
             foreach (var i in met.Skip(1))
                 Join(met[0], i);
         }

@@ -41,7 +41,12 @@ public static class Quality
         var lefts = boxes.Select(b => b.Box.Left).ToArray();
         foreach (var (wire, a, b) in Segments(sheet))
         {
-            var line = new Box(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.X, b.X), Math.Max(a.Y, b.Y));
+            var line = new Box(
+                Math.Min(a.X, b.X),
+                Math.Min(a.Y, b.Y),
+                Math.Max(a.X, b.X),
+                Math.Max(a.Y, b.Y)
+            );
             var first = Array.BinarySearch(lefts, line.Left - widest - 1);
             for (var i = first < 0 ? ~first : first; i < boxes.Count && lefts[i] < line.Right; i++)
                 if (Crosses(line, boxes[i].Box))
@@ -60,7 +65,8 @@ public static class Quality
         from f in sheet.Figures
         where f.Shapes.Count > 0
         let b = f.Bounds
-        where b.Left < -0.01 || b.Top < -0.01 || b.Right > sheet.Width + 0.01 || b.Bottom > sheet.Height + 0.01
+        where
+            b.Left < -0.01 || b.Top < -0.01 || b.Right > sheet.Width + 0.01 || b.Bottom > sheet.Height + 0.01
         select $"sheet {sheet.Number}: {Told(f, b)} is not on a sheet of {sheet.Width} x {sheet.Height}";
 
     /// <summary>

@@ -26,7 +26,7 @@ internal static class Stubs
             if (untraced.Contains(net.Name))
                 away.Add("not traced");
             var name = string.Join(", ", net.Names);
-            var text = away.Count == 0 ? name : $"{name} \u2192 {string.Join(", ", away)}".TrimStart();
+            var text = away.Count == 0 ? name : $"{name} \u2192 {Gathered(away)}".TrimStart();
             var earthed = bonds.Contains(net.Name);
             if (text.Length > 0 || earthed)
                 stubs.Add(
@@ -63,4 +63,20 @@ internal static class Stubs
         var on = away.Count > 0 ? $" goes on: {string.Join(", ", away)}" : "";
         return $"{name}{on}{(earthed ? " is wired to earth" : "")}";
     }
+
+    /// <summary>"rung 1, 4"; no numbers when there are many.</summary>
+    private static string Gathered(IReadOnlyList<string> places) =>
+        string.Join(
+            ", ",
+            places
+                .Select(p => p.Split(' ', 2))
+                .GroupBy(p => p[0])
+                .Select(g =>
+                    g.Count() > Named ? $"{g.Key}s"
+                    : g.First().Length == 1 ? g.Key
+                    : $"{g.Key} {string.Join(", ", g.Select(p => p[1]))}"
+                )
+        );
+
+    private const int Named = 2;
 }

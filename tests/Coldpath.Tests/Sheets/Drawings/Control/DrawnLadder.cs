@@ -8,7 +8,12 @@ using Coldpath.Sheets.Drawings.Control;
 namespace Coldpath.Tests.Sheets.Drawings.Control;
 
 /// <summary>A panel's ladder on sheets of its own, and what is wrong with it.</summary>
-internal sealed record DrawnLadder(Panel Panel, Division Division, Ladder Ladder, IReadOnlyList<PlacedSheet> Sheets)
+internal sealed record DrawnLadder(
+    Panel Panel,
+    Division Division,
+    Ladder Ladder,
+    IReadOnlyList<PlacedSheet> Sheets
+)
 {
     /// <param name="width">Of the ladder; infinite for one sheet without bounds.</param>
     /// <param name="height">Of a page.</param>
@@ -19,9 +24,19 @@ internal sealed record DrawnLadder(Panel Panel, Division Division, Ladder Ladder
         Shown? shown = null
     )
     {
-        var bound = PanelBinder.Bind(PanelParser.Parse(new SourceText("test.panel", text)), KindLibrary.Standard);
+        var bound = PanelBinder.Bind(
+            PanelParser.Parse(new SourceText("test.panel", text)),
+            KindLibrary.Standard
+        );
         var division = Division.Of(bound.Panel);
-        var ladder = LadderLayout.Of(bound.Panel, bound.Netlist, division, shown ?? Shown.Wiring, width, height);
+        var ladder = LadderLayout.Of(
+            bound.Panel,
+            bound.Netlist,
+            division,
+            shown ?? Shown.Wiring,
+            width,
+            height
+        );
         var pages = ladder.Paged(height).Select((blocks, i) => (Sheet: i + 2, Blocks: blocks)).ToList();
         var sheets = ladder
             .Assemble(pages, _ => 1)
@@ -39,11 +54,7 @@ internal sealed record DrawnLadder(Panel Panel, Division Division, Ladder Ladder
     public IEnumerable<Figure> Figures => Sheets.SelectMany(s => s.Figures);
 
     public IReadOnlyList<string> Faults() =>
-        [
-            .. Sheets.SelectMany(Quality.Faults),
-            .. Quality.Parted(Sheets, NetOf()),
-            .. Missing(),
-        ];
+        [.. Sheets.SelectMany(Quality.Faults), .. Quality.Parted(Sheets, NetOf()), .. Missing()];
 
     /// <summary>Terminals that are not drawn exactly once.</summary>
     public IEnumerable<string> Missing()
@@ -59,17 +70,19 @@ internal sealed record DrawnLadder(Panel Panel, Division Division, Ladder Ladder
     /// <summary>What rungs pass, what they touch and the power sheet does not show, and what stands apart.</summary>
     private HashSet<string> Expected()
     {
-        var onPower = Division.Units.SelectMany(u => u.Terminals.Select(t => new Terminal(u.Device.Tag, t))).ToHashSet();
+        var onPower = Division
+            .Units.SelectMany(u => u.Terminals.Select(t => new Terminal(u.Device.Tag, t)))
+            .ToHashSet();
         var expected = new HashSet<string>();
         foreach (var passage in Division.Rungs.SelectMany(c => c.Passages))
-        for (var i = 0; i < Math.Max(passage.Left.Count, passage.Right.Count); i++)
-        {
-            var (left, right) = (passage.Left.ElementAtOrDefault(i), passage.Right.ElementAtOrDefault(i));
-            var through = left is not null && right is not null && left != right;
-            foreach (var name in new[] { left, right }.OfType<string>())
-                if (through || !onPower.Contains(new(passage.Device, name)))
-                    expected.Add($"{passage.Device}:{name}");
-        }
+            for (var i = 0; i < Math.Max(passage.Left.Count, passage.Right.Count); i++)
+            {
+                var (left, right) = (passage.Left.ElementAtOrDefault(i), passage.Right.ElementAtOrDefault(i));
+                var through = left is not null && right is not null && left != right;
+                foreach (var name in new[] { left, right }.OfType<string>())
+                    if (through || !onPower.Contains(new(passage.Device, name)))
+                        expected.Add($"{passage.Device}:{name}");
+            }
         foreach (var part in Division.Apart)
         foreach (var name in new[] { part.Left, part.Right }.OfType<string>())
             expected.Add($"{part.Device.Tag}:{name}");

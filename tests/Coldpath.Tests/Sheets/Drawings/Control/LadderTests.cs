@@ -20,7 +20,11 @@ public class LadderTests
     [Theory]
     [MemberData(nameof(Drawn))]
     public void Every_sample_is_drawn_without_fault(string name, double width, double height) =>
-        DrawnLadder.Of(Samples.Panels.Single(s => s.Name == name).Text, width, height).Faults().Should().BeEmpty();
+        DrawnLadder
+            .Of(Samples.Panels.Single(s => s.Name == name).Text, width, height)
+            .Faults()
+            .Should()
+            .BeEmpty();
 
     [Theory]
     [InlineData(double.PositiveInfinity, double.PositiveInfinity)]

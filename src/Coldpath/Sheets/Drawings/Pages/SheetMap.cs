@@ -1,0 +1,57 @@
+using Coldpath.Panels;
+using Coldpath.Sheets.Drawings.Control;
+
+namespace Coldpath.Sheets.Drawings.Pages;
+
+/// <summary>Where each terminal is drawn, in words for a reference on a power sheet.</summary>
+/// <param name="powerSheet">The power sheet of each terminal, by number.</param>
+/// <param name="controlSheet">The control sheet of each terminal, by number.</param>
+/// <param name="rung">The rung of each terminal.</param>
+/// <param name="severalSheets">Whether a sheet has to be named.</param>
+internal sealed class SheetMap(
+    IReadOnlyDictionary<Terminal, int> powerSheet,
+    IReadOnlyDictionary<Terminal, int> controlSheet,
+    IReadOnlyDictionary<Terminal, string> rung,
+    bool severalSheets
+)
+{
+    public string Of(Terminal terminal) =>
+        severalSheets && SheetOf(terminal) is { } sheet ? $"sheet {sheet}"
+        : rung.TryGetValue(terminal, out var number) ? $"rung {number}"
+        : "not wired";
+
+    /// <summary>The power sheet that shows a terminal; null when none does.</summary>
+    public int? PowerSheetOf(Terminal terminal) =>
+        powerSheet.TryGetValue(terminal, out var sheet) ? sheet : null;
+
+    private int? SheetOf(Terminal terminal) =>
+        powerSheet.TryGetValue(terminal, out var power) ? power
+        : controlSheet.TryGetValue(terminal, out var control) ? control
+        : null;
+
+    /// <param name="units">Those on each power sheet, which come first.</param>
+    /// <param name="pages">Blocks on each control sheet after them.</param>
+    public static SheetMap Of(
+        IReadOnlyList<IReadOnlyList<Unit>> units,
+        IReadOnlyList<IReadOnlyList<LadderBlock>> pages,
+        bool severalSheets
+    )
+    {
+        var power = new Dictionary<Terminal, int>();
+        for (var i = 0; i < units.Count; i++)
+            foreach (var unit in units[i])
+            foreach (var terminal in unit.Terminals)
+                power[new(unit.Device.Tag, terminal)] = i + 1;
+        var control = new Dictionary<Terminal, int>();
+        var rungs = new Dictionary<Terminal, string>();
+        for (var i = 0; i < pages.Count; i++)
+            foreach (var rung in pages[i].SelectMany(b => b.Rungs))
+            foreach (var terminal in rung.Leaves.OfType<RungPart>().SelectMany(p => p.Terminals))
+            {
+                control.TryAdd(terminal, units.Count + i + 1);
+                if (!rung.IsApart)
+                    rungs.TryAdd(terminal, rung.Number);
+            }
+        return new(power, control, rungs, severalSheets);
+    }
+}
