@@ -172,6 +172,9 @@ internal static class Cells
         );
     }
 
+    /// <summary>Half the lengths of an earth sign's bars.</summary>
+    private static readonly double[] EarthBars = [2.5, 1.6, 0.7];
+
     /// <summary>From a point a short way aside, then down to three bars (IEC 60617 S00200).</summary>
     /// <param name="side">1 to the right, -1 to the left.</param>
     public static IReadOnlyList<Shape> EarthShapes(At from, int side)
@@ -180,7 +183,7 @@ internal static class Cells
         return
         [
             new Polyline([from, new(x, from.Y), new(x, from.Y + 3)], Ink.Line),
-            .. new[] { 2.5, 1.6, 0.7 }.Select(
+            .. EarthBars.Select(
                 (half, i) =>
                     new Polyline([new(x - half, from.Y + 3 + i), new(x + half, from.Y + 3 + i)], Ink.Line)
             ),
