@@ -15,7 +15,18 @@ public class CommandLineTests
         var ran = desk.Run("--help");
         ran.Exit.Should().Be(Exit.Clean);
         ran.Out.Should()
-            .ContainAll("check", "live", "why", "isolate", "explain", "kinds", "fmt", "export", "completion");
+            .ContainAll(
+                "check",
+                "live",
+                "why",
+                "isolate",
+                "draw",
+                "explain",
+                "kinds",
+                "fmt",
+                "export",
+                "completion"
+            );
         ran.Out.Should().Contain("Examples:");
     }
 
@@ -24,6 +35,7 @@ public class CommandLineTests
     [InlineData("live")]
     [InlineData("why")]
     [InlineData("isolate")]
+    [InlineData("draw")]
     [InlineData("explain")]
     [InlineData("kinds")]
     [InlineData("fmt")]

@@ -56,6 +56,38 @@ public sealed class DrawTests : IDisposable
     }
 
     [Fact]
+    public void Several_sheets_are_several_files_or_pages_of_one()
+    {
+        var ran = desk.Run("draw", "fan.panel", "-o", "fan.svg", "--paper", "a4");
+        ran.Exit.Should().Be(Exit.Clean);
+        ran.Error.Should().StartWith("coldpath: wrote fan-1.svg, fan-2.svg");
+        desk.Read("fan-1.svg").Should().Contain("sheet 1 of");
+        desk.Read("fan-2.svg").Should().Contain("sheet 2 of");
+        desk.Has("fan.svg").Should().BeFalse();
+        desk.Run("draw", "fan.panel", "-o", "fan.pdf", "--paper", "a4").Error.Should().BeEmpty();
+        Tool.Run("pdfinfo", desk.At("fan.pdf")).Out.Should().NotMatchRegex(@"Pages:\s+1\n");
+        desk.Run("draw", "fan.panel", "-o", "second.svg", "--paper", "a4", "--sheet", "2");
+        desk.Read("second.svg").Should().Be(desk.Read("fan-2.svg"));
+    }
+
+    [Fact]
+    public void The_standard_output_takes_one_sheet()
+    {
+        var ran = desk.Run("draw", "fan.panel", "-o", "-", "--format", "svg", "--paper", "a4");
+        ran.Exit.Should().Be(Exit.Unusable);
+        ran.Error.Should().Contain("add --sheet N");
+        ran.Bytes.Should().BeEmpty();
+    }
+
+    [Fact]
+    public void One_line_form_is_another_drawing()
+    {
+        desk.Run("draw", "fan.panel", "-o", "3.svg", "--sheet", "1");
+        desk.Run("draw", "fan.panel", "-o", "1.svg", "--sheet", "1", "--lines", "1");
+        desk.Read("1.svg").Should().NotBe(desk.Read("3.svg")).And.Contain("data-device=\"M1\"");
+    }
+
+    [Fact]
     public void A_state_is_drawn_with_its_tones_and_said_in_words()
     {
         desk.Run("draw", "fan.panel", "-o", "rest.svg", "--sheet", "1", "--from", "rest");

@@ -21,7 +21,7 @@ public static class Drafting
         var division = Division.Of(panel);
         var power = new PowerPages(panel, division, request, shown);
         var units = power.Deal();
-        var page = SheetSize.Of(request.Paper).FirstOrDefault()?.Content;
+        var page = SheetSize.Of(request.Paper) is [var first, ..] ? first.Content : (Box?)null;
         var (width, height) = (
             page?.Width ?? double.PositiveInfinity,
             page?.Height ?? double.PositiveInfinity

@@ -97,6 +97,22 @@ public static class Quality
                 yield return $"sheet {piece.Sheet.Number}: a piece of net {piece.Net} at {piece.Points[0]} leads nowhere";
     }
 
+    /// <summary>Terminals in symbols that no wire of their net on the same sheet lists.</summary>
+    public static IEnumerable<string> Unlisted(
+        IReadOnlyList<PlacedSheet> sheets,
+        Func<string, string?> netOf
+    ) =>
+        from sheet in sheets
+        let listed = sheet
+            .Figures.Where(f => f.Kind == FigureKind.Wire)
+            .SelectMany(f => f.Terminals.Select(t => (t, f.Net)))
+            .ToHashSet()
+        from symbol in sheet.Figures
+        where symbol.Kind == FigureKind.Symbol
+        from terminal in symbol.Terminals.Select(t => $"{symbol.Device}:{t}")
+        where netOf(terminal) is { } net && !listed.Contains((terminal, net))
+        select $"sheet {sheet.Number}: no wire lists {terminal}";
+
     /// <summary>Terminals in symbols, with how often each is drawn.</summary>
     public static IReadOnlyDictionary<string, int> Terminals(IEnumerable<PlacedSheet> sheets) =>
         sheets

@@ -9,6 +9,9 @@ internal sealed class Pen
     /// <summary>Font size of terminal markings.</summary>
     public const double Small = 1.8;
 
+    /// <summary>The smallest that can be read on paper.</summary>
+    private const double Least = 1.3;
+
     private readonly List<Shape> shapes = [];
 
     /// <summary>The shape through points given as x, y, x, y.</summary>
@@ -48,11 +51,10 @@ internal sealed class Pen
     /// <summary>Letters made smaller, and then shortened, until they fit into the room.</summary>
     public Pen Fit(string text, double x, double y, double room, Anchor anchor, double size = Small)
     {
-        const double least = 1.3;
         if (text.Length == 0)
             return this;
-        while (size > least && LetterWidths.Of(text, size, false) > room)
-            size = Math.Max(least, Math.Round(size - 0.1, 1));
+        while (size > Least && LetterWidths.Of(text, size, false) > room)
+            size = Math.Max(Least, Math.Round(size - 0.1, 1));
         if (LetterWidths.Of(text, size, false) <= room)
             return Text(text, x, y, size, anchor);
         var kept = text.Length - 1;
@@ -60,6 +62,10 @@ internal sealed class Pen
             kept--;
         return Text(Cut(text, kept), x, y, size, anchor);
     }
+
+    /// <summary>Letters made smaller until they fit; none where they do not.</summary>
+    public Pen Whole(string text, double x, double y, double room) =>
+        LetterWidths.Of(text, Least, false) <= room ? Fit(text, x, y, room, Anchor.Middle) : this;
 
     /// <summary>A pair of surrogates is not cut in two.</summary>
     private static string Cut(string text, int kept) =>

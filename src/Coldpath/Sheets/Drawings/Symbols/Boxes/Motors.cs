@@ -41,17 +41,19 @@ internal static class Motors
         pen.Line(x, 0, x, centre - Math.Abs(aside), middle + Math.Sign(aside) * slant, centre - slant);
     }
 
+    /// <summary>The terminal box is on the side of the leads; with leads on both sides it is around the ring.</summary>
     private static Symbol Boxed(Pen pen, PowerPart part)
     {
-        var upper = Pen.M + Strokes.Room(part);
-        var hasBelow = part.Ports.Any(p => !p.Above);
+        const double row = 2.5;
+        var (hasAbove, hasBelow) = (part.Ports.Any(p => p.Above), part.Ports.Any(p => !p.Above));
         var (first, last) = (part.Ports.Min(p => p.X), part.Ports.Max(p => p.X));
         var middle = (first + last) / 2;
-        var centre = upper + 2.5 + Radius;
-        var lower = centre + Radius + 2.5;
-        var height = hasBelow ? lower + Pen.M : Math.Ceiling((centre + Radius) / Pen.M) * Pen.M;
         var (left, right) = (Math.Min(first - 2.5, middle - 10), Math.Max(last + 8.5, middle + 10));
-        pen.Frame(left, upper, right, upper + 2.5 + (hasBelow ? 2 * Radius + 2.5 : 0));
+        var upper = hasAbove ? Pen.M + Strokes.Room(part) : 0;
+        var centre = upper + (hasAbove ? row : 0) + Radius;
+        var lower = centre + Radius + (hasBelow ? row : 0);
+        var height = lower + (hasBelow ? Pen.M : 0);
+        pen.Frame(left, hasAbove ? upper : centre + Radius, right, hasBelow ? lower : centre - Radius);
         foreach (var port in part.Ports)
         {
             pen.Line(port.X, port.Above ? 0 : height, port.X, port.Above ? upper : lower);

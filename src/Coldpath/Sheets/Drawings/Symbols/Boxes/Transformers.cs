@@ -72,9 +72,9 @@ internal static class Transformers
             pen.Arc(middle - 3.75 + 2.5 * i, lower, 1.25, 180, 180);
         }
         pen.Line(middle - 5, 13.25, middle + 5, 13.25).Line(middle - 5, 14.25, middle + 5, 14.25);
-        foreach (var (port, at) in Ends(above, middle, 5))
+        foreach (var (port, at) in Ends(above, middle, above.Count == 1 ? 0 : 5))
             pen.Line(port.X, 0, port.X, 3.75, at, 3.75, at, upper);
-        foreach (var (port, at) in Ends(below, middle, 5))
+        foreach (var (port, at) in Ends(below, middle, below.Count == 1 ? 0 : 5))
             pen.Line(port.X, height, port.X, height - 3.75, at, height - 3.75, at, lower);
     }
 
@@ -98,6 +98,8 @@ internal static class Transformers
             var y = height - 3;
             pen.Dot(port.X, y).Line(port.X, y, x, y, x, y + 1);
             Earths.Sign(pen, x, y + 1);
+            if (port.Conductors > 1)
+                pen.Fit(terminal, (port.X + x) / 2, y - 0.6, 6, Anchor.Middle);
         }
     }
 }

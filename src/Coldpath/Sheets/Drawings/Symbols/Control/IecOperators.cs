@@ -85,13 +85,7 @@ internal static class IecOperators
     private static void Words(Pen pen, ControlPart part, string? symbol)
     {
         if (part.Positions.Count > 0)
-            pen.Fit(
-                string.Join(", ", part.Positions),
-                X,
-                Y + (symbol == "key selector" ? 5.2 : 2.9),
-                14.5,
-                Anchor.Middle
-            );
+            pen.Whole(Leads.Positions(part), X, Y + (symbol == "key selector" ? 5.2 : 2.9), 14.5);
         else if (symbol is "soft starter" or "drive")
             pen.Fit(Leads.Word(part), X, Y, 12, Anchor.Middle);
     }

@@ -34,7 +34,7 @@ internal static class IeeeButtons
             pen.Ring(X, -3.9, 0.9);
         else
             pen.Line(X - 1, -4, X, -3, X + 1, -4);
-        return pen.Fit(string.Join(", ", part.Positions), X, 2.6, 13, Anchor.Middle).Lying(Leads.Width);
+        return pen.Whole(Leads.Positions(part), X, 2.6, 14.5).Lying(Leads.Width);
     }
 
     private static Pen Circles(ControlPart part) =>

@@ -16,6 +16,8 @@ internal static class Leads
         return pen;
     }
 
+    public static string Positions(ControlPart part) => string.Join(" or ", part.Positions);
+
     /// <summary>A pole of a switch made for power circuits, drawn with the mark of what it is made for.</summary>
     public static bool IsMainPole(ControlPart part) =>
         part.Part.Length == 0

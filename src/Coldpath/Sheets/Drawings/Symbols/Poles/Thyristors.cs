@@ -17,7 +17,8 @@ internal static class Thyristors
                 var contact = x + 4.25;
                 pen.Line(x, y + 0.5, contact, y + 0.5, contact, y + 3);
                 pen.Line(contact, y + 7, contact, y + 9.5, x, y + 9.5);
-                pen.Blade(contact, y + 7, closed ? 4 : 4.4, closed ? 0 : -25);
+                pen.Line(contact, y + 3, contact - 0.6, y + 3);
+                pen.Blade(contact, y + 7, 4.4, closed ? -7 : -25);
             }
         );
 
