@@ -80,7 +80,10 @@ public class LaneOrderTests
         return !joint[0].Above
             && joint[1].Above
             && joint[0].Slot == joint[1].Slot
-            && circuit.LaneOf(upper.Block) == circuit.LaneOf(lower.Block)
+            && circuit
+                .Lanes.Members[circuit.LaneOf(upper.Block)]
+                .SkipWhile(b => b != upper.Block)
+                .ElementAtOrDefault(1) == lower.Block
             && joint
                 .SelectMany(p => p.Terminals)
                 .All(t => circuit.Panel.Nets.Single(n => n.Terminals.Contains(t)).Terminals.Count == 2);
