@@ -12,11 +12,17 @@ internal sealed record Sides(IReadOnlyList<string> Above, IReadOnlyList<string> 
         var (above, below) = (new List<string>(), new List<string>());
         var begins = paths.Select(p => p.From).ToHashSet(StringComparer.Ordinal);
         var ends = paths.Where(p => p.IsThrough).Select(p => p.To).ToHashSet(StringComparer.Ordinal);
+        var tapped = paths
+            .Where(p => p is { IsThrough: true, IsLoad: false })
+            .Select(p => p.To)
+            .ToHashSet(StringComparer.Ordinal);
         var left = touches.SelectMany(t => t.Left).ToHashSet(StringComparer.Ordinal);
         foreach (var terminal in unit.Terminals)
         {
             var (line, load) = (blueprint.LineSide.Contains(terminal), blueprint.LoadSide.Contains(terminal));
-            if (ends.Contains(terminal) && (load || !begins.Contains(terminal)))
+            if (
+                ends.Contains(terminal) && (!begins.Contains(terminal) || (load && tapped.Contains(terminal)))
+            )
                 below.Add(terminal);
             else if (begins.Contains(terminal))
                 above.Add(terminal);
