@@ -75,9 +75,14 @@ public static class Quality
     /// </summary>
     /// <param name="sheets">All that show the nets.</param>
     /// <param name="netOf">The net of a terminal "K1:A1"; null for one that is alone on its net.</param>
-    public static IEnumerable<string> Parted(IReadOnlyList<PlacedSheet> sheets, Func<string, string?> netOf)
+    /// <param name="isBar">Whether a device's terminals each go right through it, from above to below.</param>
+    public static IEnumerable<string> Parted(
+        IReadOnlyList<PlacedSheet> sheets,
+        Func<string, string?> netOf,
+        Func<string, bool>? isBar = null
+    )
     {
-        var islands = sheets.SelectMany(Islands.On).ToList();
+        var islands = sheets.SelectMany(s => Islands.On(s, isBar ?? (_ => false))).ToList();
         foreach (var sheet in sheets)
         foreach (var symbol in sheet.Figures.Where(f => f.Kind == FigureKind.Symbol))
         foreach (var terminal in symbol.Terminals)
@@ -91,6 +96,22 @@ public static class Quality
             if (!piece.BearsReference())
                 yield return $"sheet {piece.Sheet.Number}: a piece of net {piece.Net} at {piece.Points[0]} leads nowhere";
     }
+
+    /// <summary>Terminals in symbols that no wire of their net on the same sheet lists.</summary>
+    public static IEnumerable<string> Unlisted(
+        IReadOnlyList<PlacedSheet> sheets,
+        Func<string, string?> netOf
+    ) =>
+        from sheet in sheets
+        let listed = sheet
+            .Figures.Where(f => f.Kind == FigureKind.Wire)
+            .SelectMany(f => f.Terminals.Select(t => (t, f.Net)))
+            .ToHashSet()
+        from symbol in sheet.Figures
+        where symbol.Kind == FigureKind.Symbol
+        from terminal in symbol.Terminals.Select(t => $"{symbol.Device}:{t}")
+        where netOf(terminal) is { } net && !listed.Contains((terminal, net))
+        select $"sheet {sheet.Number}: no wire lists {terminal}";
 
     /// <summary>Terminals in symbols, with how often each is drawn.</summary>
     public static IReadOnlyDictionary<string, int> Terminals(IEnumerable<PlacedSheet> sheets) =>

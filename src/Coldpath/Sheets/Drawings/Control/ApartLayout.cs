@@ -12,26 +12,37 @@ internal static class ApartLayout
     )
     {
         var spare = facts.Apart.ToLookup(r => r.IsSpare);
-        return Lines([.. spare[false]], facts, drafting, frame, section)
-            .Concat(Lines([.. spare[true]], facts, drafting, frame, section + 1));
+        var wired = spare[false].Select(r => (r, drafting.Apart(r)));
+        var unwired = spare[true].Select(r => (r, drafting.Apart(r))).Concat(Bare(facts));
+        return Lines([.. wired], facts, frame, section)
+            .Concat(Lines([.. unwired], facts, frame, section + 1));
     }
 
-    public static IEnumerable<Heading> Headings(LadderFrame frame) =>
-        [new("in no rung", null, null, frame.Width), new("not wired", null, null, frame.Width)];
+    public static IReadOnlyList<Heading> Headings { get; } =
+    [new("in no rung", null, null), new("not wired", null, null)];
+
+    /// <summary>
+    /// Devices without any terminal in use: a selector of which no contact is wired, a linkage whose members have no
+    /// coil on this sheet.
+    /// </summary>
+    private static IEnumerable<(Rung, LaidRow)> Bare(LadderFacts facts) =>
+        facts
+            .Panel.Devices.Where(d => d.Terminals.Count == 0 && !facts.Coils.IsNoted(d))
+            .Select(d =>
+                (new Rung(-1, d.Tag, d.Span, null, [], null), LaidRow.Packed([BareCell.Of(d, facts)]))
+            );
 
     private static IEnumerable<LadderBlock> Lines(
-        IReadOnlyList<Rung> parts,
+        IReadOnlyList<(Rung Rung, LaidRow Row)> parts,
         LadderFacts facts,
-        Drafting drafting,
         LadderFrame frame,
         int section
     )
     {
         var line = new List<(Rung Rung, LaidRow Row, double X)>();
         var x = 0.0;
-        foreach (var part in parts)
+        foreach (var (part, row) in parts)
         {
-            var row = drafting.Apart(part);
             var width = Cells.OnGrid(row.Width);
             if (line.Count > 0 && x + width > frame.Width)
             {

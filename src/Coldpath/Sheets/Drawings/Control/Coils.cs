@@ -36,6 +36,10 @@ internal sealed class Coils
     public bool IsHome(RungPart part) =>
         homes.TryGetValue(part.Device.Tag, out var home) && ReferenceEquals(home.Part, part);
 
+    /// <summary>Whether a device is named at the coil of one that it links.</summary>
+    public bool IsNoted(PlacedDevice linkage) =>
+        linkage.Blueprint.Links.SelectMany(l => l.Devices).Any(homes.ContainsKey);
+
     /// <summary>Declared pairs and linkages of the device whose coil this is.</summary>
     public IEnumerable<(string Device, string Words)> LinksOf(RungPart coil) => links[coil.Device.Tag];
 
@@ -52,13 +56,13 @@ internal sealed class Coils
     }
 
     /// <summary>What a contact refers to: its coil's rung, else the power sheet, else other contacts of its device.</summary>
-    public TextLine? Reference(Rung rung, RungPart contact, double size)
+    public (string Before, IReadOnlyList<Place> Places)? Reference(Rung rung, RungPart contact)
     {
         var tag = contact.Device.Tag;
         if (homes.TryGetValue(tag, out var home))
-            return new(home.Rung.IsApart ? "coil" : "", size, false, [Place.Of(home.Rung)]);
+            return (home.Rung.IsApart ? "coil" : "", [Place.Of(home.Rung)]);
         if (poles.TryGetValue(tag, out var terminal))
-            return new("", size, false, [Place.OnPower(terminal)]);
+            return ("", [Place.OnPower(terminal)]);
         var others = where
             .PassedOf(tag)
             .Select(p => p.Rung)
@@ -67,7 +71,7 @@ internal sealed class Coils
             .Select(Place.Of)
             .Distinct()
             .ToList();
-        return others.Count == 0 ? null : new("also", size, false, others);
+        return others.Count == 0 ? null : ("also", others);
     }
 
     private string Sort(RungPart part)

@@ -6,8 +6,9 @@ namespace Coldpath.Sheets.Drawings.Control;
 internal sealed class Drafting
 {
     private readonly LadderFacts facts;
-    private readonly PieceCells cells;
-    private readonly HashSet<RungPiece> namedBehind = new(ReferenceEqualityComparer.Instance);
+    private readonly PartCells parts;
+    private readonly NetCells nets;
+    private readonly NetNames names;
     private readonly Dictionary<RungPiece, LaidCell> made = new(ReferenceEqualityComparer.Instance);
     private int folds;
 
@@ -17,9 +18,7 @@ internal sealed class Drafting
     public Drafting(LadderFacts facts)
     {
         this.facts = facts;
-        cells = new(facts);
-        foreach (var rung in facts.Rungs)
-            ChooseNames(rung);
+        (parts, nets, names) = (new(facts), new(facts), new(facts));
     }
 
     /// <summary>What a piece may take of a row's width, so that flags find room on both of its sides.</summary>
@@ -29,7 +28,7 @@ internal sealed class Drafting
     public Laid End(Rung rung, RungPiece piece, bool begins) => Piece(rung, piece, 0, begins, !begins);
 
     /// <summary>The name of a node over a wire that goes on to it.</summary>
-    public Laid Over(RungNode node) => cells.Node(node, begins: false, ends: false);
+    public Laid Over(RungNode node) => nets.Node(node, begins: false, ends: false);
 
     /// <summary>A part that stands apart, with flags for the nets that it lies on.</summary>
     public LaidRow Apart(Rung rung)
@@ -44,16 +43,14 @@ internal sealed class Drafting
             }.OfType<Laid>()
         );
 
-        LaidCell? Lead(int knot, bool begins) =>
-            !facts.IsWired(knot) ? null
-            : facts.Wires.TerminalsOf(facts.Knots.NetOf(knot)).Count == 1
-            && facts.Wires.IsBonded(facts.Knots.NetOf(knot))
-                ? Cells.EarthSign(rung.Span, knot, begins)
-            : cells.Lead(
-                facts.Wires.NameOf(facts.Knots.NetOf(knot)) ?? facts.Knots.NetOf(knot),
-                knot,
-                begins
-            );
+        LaidCell? Lead(int knot, bool begins)
+        {
+            var net = facts.Knots.NetOf(knot);
+            var isAlone = facts.Wires.TerminalsOf(net).Count < 2;
+            return isAlone && facts.Wires.IsBonded(net) ? Flags.Earth(rung.Span, knot, begins)
+                : isAlone && facts.Wires.NameOf(net) is null ? null
+                : nets.Lead(facts.Wires.NameOf(net) ?? net, knot, begins);
+        }
     }
 
     /// <summary>The pieces of a rung's body, none wider than the limit where that can be helped.</summary>
@@ -89,8 +86,8 @@ internal sealed class Drafting
             if (width + needed > limit && held > 0 && CanFold(pieces[i - 1], pieces[i]))
             {
                 var letter = Letter(folds++);
-                rows[^1].Add(cells.Fold(letter, pieces[i].Into, begins: false));
-                rows.Add([cells.Fold(letter, pieces[i].Into, begins: true)]);
+                rows[^1].Add(nets.Fold(letter, pieces[i].Into, begins: false));
+                rows.Add([nets.Fold(letter, pieces[i].Into, begins: true)]);
                 (width, held) = (FlagWidth, 0);
             }
             rows[^1].Add(pieces[i]);
@@ -121,8 +118,8 @@ internal sealed class Drafting
     private Laid Piece(Rung rung, RungPiece piece, double limit, bool begins, bool ends) =>
         piece switch
         {
-            RungPart part => Made(part, () => cells.Part(rung, part)),
-            RungNode node => Made(node, () => cells.Node(node, begins, ends)),
+            RungPart part => Made(part, () => parts.Of(rung, part)),
+            RungNode node => Made(node, () => nets.Node(node, begins, ends)),
             RungFork fork => Fork(rung, fork, limit),
             RungRow row => Row(rung, row, limit, begins, ends),
             _ => throw new ArgumentException("unknown piece", nameof(piece)),
@@ -154,54 +151,10 @@ internal sealed class Drafting
         );
     }
 
-    private LaidCell? Named(int knot, RungPiece before)
-    {
-        if (!namedBehind.Contains(before))
-            return null;
-        var net = facts.Knots.NetOf(knot);
-        return cells.Name(facts.Wires.NameOf(net) ?? net, knot);
-    }
-
-    /// <summary>
-    /// A knot bears its name once in each rung, where it has a wire number or is drawn in several places; not where a
-    /// node in the rung, a flag or a rail names it.
-    /// </summary>
-    private void ChooseNames(Rung rung)
-    {
-        var plan = facts.Plans[rung.Index];
-        var named = rung.Leaves.OfType<RungNode>().Select(n => facts.Knots.Of(n.At)).ToHashSet();
-        named.UnionWith(Flagged(rung).Select(p => facts.Knots.Of(p.In)));
-        if (plan.From is { Givers.Count: > 0 })
-            named.Add(facts.Knots.Of(rung.Start!.Out));
-        foreach (var piece in Gaps(rung))
-        {
-            var knot = facts.Knots.Of(piece.Out);
-            if (Wants(knot) && named.Add(knot))
-                namedBehind.Add(piece);
-        }
-    }
-
-    /// <summary>Terminals that are drawn elsewhere: what refers to them stands on their knot.</summary>
-    private IEnumerable<RungPart> Flagged(Rung rung) =>
-        rung.Leaves.OfType<RungPart>().Where(p => !p.IsThrough && facts.Where.DrawnBy(p).Count == 0);
-
-    private bool Wants(int knot) =>
-        facts.Wires.NameOf(facts.Knots.NetOf(knot)) is not null || facts.Islands.Elsewhere(knot).Count > 0;
-
-    /// <summary>Pieces that something stands behind, in the same row.</summary>
-    private static IEnumerable<RungPiece> Gaps(Rung rung)
-    {
-        var row = new[] { rung.Start }.Concat(rung.Body).Append(rung.End).OfType<RungPiece>().ToList();
-        return row.SkipLast(1).Concat(row.SelectMany(GapsIn));
-    }
-
-    private static IEnumerable<RungPiece> GapsIn(RungPiece piece) =>
-        piece switch
-        {
-            RungRow row => row.Pieces.SkipLast(1).Concat(row.Pieces.SelectMany(GapsIn)),
-            RungFork fork => fork.Branches.SelectMany(GapsIn),
-            _ => [],
-        };
+    private LaidCell? Named(int knot, RungPiece before) =>
+        names.AreBehind(before)
+            ? nets.Name(facts.Wires.NameOf(facts.Knots.NetOf(knot)) ?? facts.Knots.NetOf(knot), knot)
+            : null;
 
     /// <summary>A to Z, AA and so on.</summary>
     private static string Letter(int number) =>

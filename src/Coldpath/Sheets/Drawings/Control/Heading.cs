@@ -6,7 +6,7 @@ internal sealed record Rail(string Net, double X, bool IsEarthed, TextStack Line
 
 /// <summary>What stands above the blocks of a section on each sheet.</summary>
 /// <param name="Title">Null for rungs.</param>
-internal sealed record Heading(string? Title, Rail? Left, Rail? Right, double Width)
+internal sealed record Heading(string? Title, Rail? Left, Rail? Right)
 {
     private const double Below = 5;
     private const double TitleSize = 3;
@@ -84,7 +84,7 @@ internal sealed record Heading(string? Title, Rail? Left, Rail? Right, double Wi
                 label with
                 {
                     Title = $"rail {rail.Lines.Lines[0].Text} is earthed",
-                    Shapes = Cells.EarthShapes(new(rail.X, top), side),
+                    Shapes = Flags.EarthShapes(new(rail.X, top), side),
                 },
                 []
             );

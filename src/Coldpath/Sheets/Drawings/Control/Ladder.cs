@@ -20,11 +20,18 @@ internal sealed record Ladder(
     public IReadOnlyList<IReadOnlyList<LadderBlock>> Paged(double height)
     {
         var pages = new List<List<LadderBlock>>();
+        var y = 0.0;
         foreach (var block in Blocks)
-            if (pages is [.., var page] && HeightOf([.. page, block]) <= height)
-                page.Add(block);
-            else
-                pages.Add([block]);
+        {
+            var last = pages is [.., [.., var above]] ? above : null;
+            if (last is null || After(last, block, y) + block.Height > height)
+            {
+                pages.Add([]);
+                (last, y) = (null, 0);
+            }
+            pages[^1].Add(block);
+            y = After(last, block, y) + block.Height;
+        }
         return pages;
     }
 
@@ -94,17 +101,21 @@ internal sealed record Ladder(
     private List<(LadderBlock Block, double Y, double? Heads)> Stacked(IReadOnlyList<LadderBlock> blocks)
     {
         var stacked = new List<(LadderBlock, double, double?)>();
-        var y = 0.0;
-        for (var i = 0; i < blocks.Count; i++)
+        LadderBlock? above = null;
+        var bottom = 0.0;
+        foreach (var block in blocks)
         {
-            var begins = i == 0 || blocks[i].Section != blocks[i - 1].Section;
-            if (i > 0)
-                y += begins ? 2 * BlockLayout.Gap : BlockLayout.Gap;
-            double? heads = begins ? y : null;
-            y += begins ? Headings[blocks[i].Section].Height : 0;
-            stacked.Add((blocks[i], y, heads));
-            y += blocks[i].Height;
+            var y = After(above, block, bottom);
+            double? heads = block.Section == above?.Section ? null : y - Headings[block.Section].Height;
+            stacked.Add((block, y, heads));
+            (above, bottom) = (block, y + block.Height);
         }
         return stacked;
     }
+
+    /// <summary>Where a block begins below another one that ends there, or at the top of a page.</summary>
+    private double After(LadderBlock? above, LadderBlock block, double bottom) =>
+        above is null ? Headings[block.Section].Height
+        : above.Section == block.Section ? bottom + BlockLayout.Gap
+        : bottom + (2 * BlockLayout.Gap) + Headings[block.Section].Height;
 }

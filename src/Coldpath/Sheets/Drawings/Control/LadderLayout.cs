@@ -79,15 +79,8 @@ internal static class LadderLayout
             var frame = LadderFrame.Of(facts.Rungs, width);
             var pieces = Unfolded(drafting);
             var needs = Needs(pieces);
-            var columns = facts
-                .Sections.Select(
-                    (_, s) =>
-                        LoadColumn.Of(
-                            facts.Plans.Where(p => p.Section == s).Select(p => pieces[p.Rung.Index]),
-                            frame
-                        )
-                )
-                .ToList();
+            var ofSection = facts.Plans.ToLookup(p => p.Section, p => pieces[p.Rung.Index]);
+            var columns = facts.Sections.Select((_, s) => LoadColumn.Of(ofSection[s], frame)).ToList();
             var rungs = facts
                 .Plans.GroupBy(p => p.Block)
                 .Select(g =>
@@ -96,10 +89,7 @@ internal static class LadderLayout
             return new(
                 width,
                 [.. rungs, .. ApartLayout.Of(facts, drafting, frame, facts.Sections.Count)],
-                [
-                    .. facts.Sections.Select(s => RailLabels.Of(s, facts, frame)),
-                    .. ApartLayout.Headings(frame),
-                ],
+                [.. facts.Sections.Select(s => RailLabels.Of(s, facts, frame)), .. ApartLayout.Headings],
                 facts.Shown
             );
         }

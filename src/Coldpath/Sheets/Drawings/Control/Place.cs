@@ -43,7 +43,7 @@ internal sealed record SheetIndex(
             PlaceKind.Rung => $"sheet 99, rung {place.Number}",
             PlaceKind.Power => "power, sheet 99",
             PlaceKind.Spare => "spare",
-            _ => "sheet 99, no rung",
+            _ => $"sheet 99, {place.Terminal}",
         };
 
     /// <summary>"rung 5", with the sheet in front when it is another one.</summary>
@@ -58,8 +58,9 @@ internal sealed record SheetIndex(
                 $"power, sheet {sheet}",
             PlaceKind.Power => "power",
             PlaceKind.Spare => "spare",
-            _ when OfApart.TryGetValue(place.Terminal, out var sheet) => $"{Before(sheet, from)}no rung",
-            _ => "no rung",
+            _ when OfApart.TryGetValue(place.Terminal, out var sheet) =>
+                $"{Before(sheet, from)}{place.Terminal}",
+            _ => place.Terminal,
         };
 
     private static string Before(int sheet, int from) => sheet == from ? "" : $"sheet {sheet}, ";

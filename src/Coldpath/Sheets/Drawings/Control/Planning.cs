@@ -12,6 +12,9 @@ internal sealed class Planning
     private readonly List<LadderSection> sections = [];
     private int block = -1;
 
+    /// <summary>Nodes that hang from nodes; deeper ones would only push the rungs to the right.</summary>
+    private const int Deepest = 6;
+
     private Planning(Rails rails) => this.rails = rails;
 
     /// <param name="breaks">Indices of rungs that nothing may lead down to, because a page ends above them.</param>
@@ -29,7 +32,7 @@ internal sealed class Planning
     private RungPlan Plan(Rung rung, bool breaksHere)
     {
         var (left, right) = (rails.LeftOf(rung), rails.RightOf(rung));
-        if (EnterSection(left, right) || breaksHere)
+        if (EnterSection(left, right) || breaksHere || open.Count > Deepest)
             open.Clear();
         var ends = right is null ? rails.NodeNet(rung.End) : null;
         var begins = left is null ? rails.NodeNet(rung.Start) : null;

@@ -9,6 +9,9 @@ internal static class RailLabels
     private const double NameSize = 3;
     private const double TextSize = 2.2;
 
+    /// <summary>Phase voltages of three-phase systems (IEC 60038, table 1; ANSI C84.1, table 1).</summary>
+    private static readonly double[] Nominal = [120, 230, 277, 347, 400];
+
     public static Heading Of(LadderSection section, LadderFacts facts, LadderFrame frame)
     {
         var most = (frame.Right - frame.Left - 10) / 2;
@@ -16,8 +19,7 @@ internal static class RailLabels
         return new(
             null,
             Rail(section.Left, left, right, true, facts, frame.Left, most),
-            Rail(section.Right, right, left, false, facts, frame.Right, most),
-            frame.Width
+            Rail(section.Right, right, left, false, facts, frame.Right, most)
         );
 
         Feed? FeedOf(string? net) => net is null ? null : facts.Feeds.At(net);
@@ -62,5 +64,10 @@ internal static class RailLabels
         return feed.Conductor.Volts == 0 ? "0 V" : feed.Conductor.Name;
     }
 
-    private static string Number(double volts) => Math.Round(volts).ToString(CultureInfo.InvariantCulture);
+    /// <summary>Volts of a star's conductor as they are called: 230 for 400 / √3.</summary>
+    private static string Number(double volts)
+    {
+        var called = Nominal.FirstOrDefault(n => Math.Abs(volts - n) < 0.005 * n, Math.Round(volts));
+        return called.ToString(CultureInfo.InvariantCulture);
+    }
 }

@@ -16,6 +16,8 @@ internal sealed record RungPieces(IReadOnlyList<Laid> Pieces, int? Load)
         int? load = null;
         if (rung.Start is { } start && !plan.FromRail && plan.From is not { IsDrawn: true })
             pieces.Add(drafting.End(rung, start, begins: true));
+        if (rung.Body.Count == 0)
+            pieces.Add(Flags.Wire(rung.Start?.Out ?? rung.End?.In ?? 0));
         foreach (var (laid, holdsLoad) in drafting.Body(rung, limit))
         {
             load = holdsLoad ? pieces.Count : load;
@@ -26,8 +28,6 @@ internal sealed record RungPieces(IReadOnlyList<Laid> Pieces, int? Load)
                 pieces.Add(drafting.End(rung, end, begins: false));
             else if (stem.Givers[0] == rung.Index)
                 pieces.Add(drafting.Over((RungNode)end));
-        if (pieces.Count == 0)
-            pieces.Add(Cells.Wire(rung.Start?.Out ?? rung.End?.In ?? 0));
         return new(pieces, load);
     }
 }

@@ -54,7 +54,13 @@ internal sealed record DrawnLadder(
     public IEnumerable<Figure> Figures => Sheets.SelectMany(s => s.Figures);
 
     public IReadOnlyList<string> Faults() =>
-        [.. Sheets.SelectMany(Quality.Faults), .. Quality.Parted(Sheets, NetOf()), .. Missing()];
+        [
+            .. Sheets.SelectMany(Quality.Faults),
+            .. Quality.Parted(Sheets, NetOf()),
+            .. Quality.Unlisted(Sheets, NetOf()),
+            .. Missing(),
+            .. Forgotten(),
+        ];
 
     /// <summary>Terminals that are not drawn exactly once.</summary>
     public IEnumerable<string> Missing()
@@ -66,6 +72,14 @@ internal sealed record DrawnLadder(
             .Select(t => $"{t} is drawn {drawn.GetValueOrDefault(t)} times")
             .Concat(drawn.Keys.Except(expected).Select(t => $"{t} is not of the control sheet"));
     }
+
+    /// <summary>Devices that neither this nor the power sheet shows.</summary>
+    private IEnumerable<string> Forgotten() =>
+        Panel
+            .Devices.Select(d => d.Tag)
+            .Except(Figures.Select(f => f.Device).OfType<string>())
+            .Except(Division.Units.Select(u => u.Device.Tag))
+            .Select(t => $"{t} is drawn nowhere");
 
     /// <summary>What rungs pass, what they touch and the power sheet does not show, and what stands apart.</summary>
     private HashSet<string> Expected()

@@ -33,6 +33,6 @@ public class LadderTests
     public void Every_random_ladder_is_drawn_without_fault(double width, double height) =>
         RandomRungs.Texts.Sample(
             text => DrawnLadder.Of(text, width, height).Faults().Should().BeEmpty(),
-            iter: 1500
+            iter: 120
         );
 }
