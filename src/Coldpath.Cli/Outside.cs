@@ -10,7 +10,7 @@ public sealed class Outside : IDisposable
     public required Stream In { get; init; }
     public required TextWriter Out { get; init; }
 
-    /// <summary>The standard output for what is not text; <see cref="Out"/> must be empty-handed when it is used.</summary>
+    /// <summary>The standard output for what is not text: see <see cref="Put"/>.</summary>
     public Stream OutBytes { get; init; } = Stream.Null;
     public required TextWriter Error { get; init; }
     public bool OutIsTerminal { get; init; }

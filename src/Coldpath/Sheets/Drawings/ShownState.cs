@@ -23,7 +23,7 @@ internal static class ShownState
         };
     }
 
-    /// <summary>Of a net with several points the worst counts; one without a point is as a reader would take it: live.</summary>
+    /// <summary>Of a net with several points the worst counts, which is the first of the tones; the earth is not judged.</summary>
     private static Dictionary<string, Tone> Nets(Netlist netlist, LiveAnswer answer)
     {
         var reaches = answer.Points.ToDictionary(p => p.Point, p => p.Reach);
