@@ -75,9 +75,14 @@ public static class Quality
     /// </summary>
     /// <param name="sheets">All that show the nets.</param>
     /// <param name="netOf">The net of a terminal "K1:A1"; null for one that is alone on its net.</param>
-    public static IEnumerable<string> Parted(IReadOnlyList<PlacedSheet> sheets, Func<string, string?> netOf)
+    /// <param name="isBar">Whether a device's terminals each go right through it, from above to below.</param>
+    public static IEnumerable<string> Parted(
+        IReadOnlyList<PlacedSheet> sheets,
+        Func<string, string?> netOf,
+        Func<string, bool>? isBar = null
+    )
     {
-        var islands = sheets.SelectMany(Islands.On).ToList();
+        var islands = sheets.SelectMany(s => Islands.On(s, isBar ?? (_ => false))).ToList();
         foreach (var sheet in sheets)
         foreach (var symbol in sheet.Figures.Where(f => f.Kind == FigureKind.Symbol))
         foreach (var terminal in symbol.Terminals)

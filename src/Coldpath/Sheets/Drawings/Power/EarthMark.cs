@@ -1,28 +1,21 @@
 namespace Coldpath.Sheets.Drawings.Power;
 
-/// <summary>Three strokes at the end of a wire; beside the wire when that goes on.</summary>
+/// <summary>The sign of the earth: three strokes at the end of a wire.</summary>
 internal static class EarthMark
 {
-    private const double Aside = 5;
+    /// <summary>How far it stands to the left of a wire that goes on.</summary>
+    public const double Aside = 2.5;
 
+    /// <param name="x">Where the wire to earth ends.</param>
     /// <param name="y">Where the wire to earth ends.</param>
     /// <param name="down">1; -1 where the wire comes from below.</param>
-    public static IReadOnlyList<Shape> Of(Stub stub, double x, double y, int down)
-    {
-        var at = stub.Ends ? x : x - Aside / 2;
-        var shapes = new List<Shape>();
-        if (!stub.Ends)
-        {
-            shapes.Add(new Polyline([new(x, y - down * 2.5), new(at, y - down * 2.5), new(at, y)], Ink.Line));
-            shapes.Add(new Ring(new(x, y - down * 2.5), 0.6, Ink.Line, Filled: true));
-        }
-        for (var i = 0; i < 3; i++)
-            shapes.Add(
-                new Polyline(
-                    [new(at - 2 + i * 0.6, y + down * i * 0.8), new(at + 2 - i * 0.6, y + down * i * 0.8)],
+    public static IReadOnlyList<Shape> Of(double x, double y, int down) =>
+        [
+            .. Enumerable
+                .Range(0, 3)
+                .Select(i => new Polyline(
+                    [new(x - 2 + i * 0.6, y + down * i * 0.8), new(x + 2 - i * 0.6, y + down * i * 0.8)],
                     Ink.Line
-                )
-            );
-        return shapes;
-    }
+                )),
+        ];
 }

@@ -6,6 +6,7 @@ namespace Coldpath.Sheets.Drawings.Power;
 internal sealed class PowerWires
 {
     private const double Below = 2;
+    private const double ArrowLength = 2.5;
 
     private readonly PowerCircuit circuit;
     private readonly Board board;
@@ -97,7 +98,20 @@ internal sealed class PowerWires
             var (upper, lower) = (board.Plan.Links[i].Upper, board.Plan.Links[i].Lower);
             pieces[upper.Joint].Add(Piece.Upright(grid.XOfLink(i), grid.YOf(upper), grid.YOf(lower)));
         }
+        Ends(pieces);
+    }
+
+    /// <summary>Wires that lead from a port to a sign alone.</summary>
+    private void Ends(List<List<Piece>> pieces)
+    {
         var jointOf = circuit.Joints.SelectMany((j, i) => j.Select(p => (p.Index, i))).ToDictionary();
+        foreach (var stub in stubs.Where(s => s is { Ends: false, Earthed: true }))
+        {
+            var (x, y, aside) = (XOf(stub.Port), StubEnd(stub), XOf(stub.Port) - EarthMark.Aside);
+            var turn = y - (stub.Port.Above ? -ArrowLength : ArrowLength);
+            pieces[jointOf[stub.Port.Index]].Add(Piece.Level(turn, aside, x));
+            pieces[jointOf[stub.Port.Index]].Add(Piece.Upright(aside, turn, y));
+        }
         foreach (var stub in stubs.Where(s => s.Ends))
             pieces[jointOf[stub.Port.Index]]
                 .Add(Piece.Upright(XOf(stub.Port), LevelOf(stub.Port), StubEnd(stub)));
@@ -127,26 +141,32 @@ internal sealed class PowerWires
     }
 
     private double StubEnd(Stub stub) =>
-        LevelOf(stub.Port) + (stub.Port.Above ? -1 : 1) * (stub.Height - Below + (stub.Earthed ? -2.5 : 0));
+        LevelOf(stub.Port) + (stub.Port.Above ? -1 : 1) * (stub.Height - Below - ArrowLength);
 
     private IEnumerable<Figure> Letters(Stub stub)
     {
         var (x, y) = (XOf(stub.Port), LevelOf(stub.Port));
         var down = stub.Port.Above ? -1 : 1;
-        var shapes = new List<Shape>();
+        var kind = stub.GoesOn ? FigureKind.Reference : FigureKind.Label;
         if (stub.Text.Length > 0)
         {
             var lower = stub.Port.Above
                 ? y - Below
                 : y + LetterWidths.Of(stub.Text, Stub.TextSize, false) + Below;
-            shapes.Add(new Lettering(new(x - 1.25, lower), stub.Text, Stub.TextSize, Upwards: true));
+            yield return Say(
+                stub,
+                [new Lettering(new(x - 1.75, lower), stub.Text, Stub.TextSize, Upwards: true)],
+                kind
+            );
         }
         if (stub is { GoesOn: true, Ends: true, Earthed: false })
-            shapes.Add(Arrow(x, StubEnd(stub), down));
-        if (shapes.Count > 0)
-            yield return Say(stub, shapes, stub.GoesOn ? FigureKind.Reference : FigureKind.Label);
+            yield return Say(stub, Arrow(x, StubEnd(stub), down), kind);
         if (stub.Earthed)
-            yield return Say(stub, EarthMark.Of(stub, x, StubEnd(stub), down), FigureKind.Reference);
+            yield return Say(
+                stub,
+                EarthMark.Of(stub.Ends ? x : x - EarthMark.Aside, StubEnd(stub), down),
+                FigureKind.Reference
+            );
     }
 
     private static Figure Say(Stub stub, IReadOnlyList<Shape> shapes, FigureKind kind) =>
@@ -159,6 +179,10 @@ internal sealed class PowerWires
             Shapes = shapes,
         };
 
-    private static Polyline Arrow(double x, double y, int down) =>
-        new([new(x - 1, y - down * 2.5), new(x, y), new(x + 1, y - down * 2.5)], Ink.Line);
+    /// <param name="y">Where the wire ends and the arrow begins.</param>
+    private static IReadOnlyList<Shape> Arrow(double x, double y, int down) =>
+        [
+            new Polyline([new(x, y), new(x, y + down * ArrowLength)], Ink.Line),
+            new Polyline([new(x - 1, y), new(x, y + down * ArrowLength), new(x + 1, y)], Ink.Line),
+        ];
 }

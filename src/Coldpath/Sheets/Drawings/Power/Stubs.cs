@@ -22,7 +22,13 @@ internal static class Stubs
             if (here.Count == 0)
                 continue;
             var port = here.MinBy(p => (jointSize[p.Index] > 1, p.Above, -circuit.Rows[p.Block], p.Index))!;
-            var away = net.Terminals.Where(t => !ports.Contains(t)).Select(elsewhere).Distinct().ToList();
+            var away = net
+                .Terminals.Where(t => !ports.Contains(t))
+                .Select(elsewhere)
+                .Distinct()
+                .OrderBy(w => w.Length)
+                .ThenBy(w => w, StringComparer.Ordinal)
+                .ToList();
             if (untraced.Contains(net.Name))
                 away.Add("not traced");
             var name = string.Join(", ", net.Names);
