@@ -6,7 +6,7 @@ internal static class ApartLayout
     /// <param name="section">Index of the first of the two sections.</param>
     public static IEnumerable<LadderBlock> Of(
         LadderFacts facts,
-        Drafting drafting,
+        RungDrafting drafting,
         LadderFrame frame,
         int section
     )

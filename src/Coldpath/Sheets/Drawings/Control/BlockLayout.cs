@@ -12,7 +12,7 @@ internal sealed class BlockLayout
     /// <summary>Between upright lines.</summary>
     private const double Step = 8;
 
-    private readonly Drafting drafting;
+    private readonly RungDrafting drafting;
     private readonly LadderFrame frame;
     private readonly LoadColumn column;
     private readonly IReadOnlyList<double> needs;
@@ -22,7 +22,7 @@ internal sealed class BlockLayout
     private double overflow;
 
     private BlockLayout(
-        Drafting drafting,
+        RungDrafting drafting,
         LadderFrame frame,
         LoadColumn column,
         IReadOnlyList<double> needs
@@ -33,7 +33,7 @@ internal sealed class BlockLayout
     public static LadderBlock Of(
         IReadOnlyList<RungPlan> plans,
         LadderFacts facts,
-        Drafting drafting,
+        RungDrafting drafting,
         LadderFrame frame,
         LoadColumn column,
         IReadOnlyList<double> needs
@@ -52,7 +52,7 @@ internal sealed class BlockLayout
         var flag = FlagOf(plan);
         var start = StartOf(plan, flag);
         var edge = EdgeOf(plan, frame);
-        var pieces = RungPieces.Of(plan, drafting, Drafting.Inside(edge - start));
+        var pieces = RungPieces.Of(plan, drafting, RungDrafting.Inside(edge - start));
         var rows = column.Place(pieces, drafting, start, edge);
         y += new[] { rows.Up, flag?.Up ?? 0, PlacedRung.LeastHalf }.Max();
         placed.Add(new(plan, rows, flag, y));

@@ -75,7 +75,7 @@ internal static class LadderLayout
 
         private Ladder Drawn(double width)
         {
-            var drafting = new Drafting(facts);
+            var drafting = new RungDrafting(facts);
             var frame = LadderFrame.Of(facts.Rungs, width);
             var pieces = Unfolded(drafting);
             var needs = Needs(pieces);
@@ -97,7 +97,7 @@ internal static class LadderLayout
         /// <summary>Such that no rung folds that need not, and with room for loads in line.</summary>
         private double Best()
         {
-            var pieces = Unfolded(new Drafting(facts));
+            var pieces = Unfolded(new RungDrafting(facts));
             var ends = new Dictionary<Stem, double>();
             var widest = 0.0;
             foreach (var plan in facts.Plans)
@@ -112,7 +112,7 @@ internal static class LadderLayout
             return Math.Clamp(widest + frame.Left - frame.Right + 10, Narrowest, Widest);
         }
 
-        private List<RungPieces> Unfolded(Drafting drafting) =>
+        private List<RungPieces> Unfolded(RungDrafting drafting) =>
             [.. facts.Plans.Select(p => RungPieces.Of(p, drafting, double.PositiveInfinity))];
 
         /// <summary>From where a rung begins to the right rail, what hangs from its end included.</summary>

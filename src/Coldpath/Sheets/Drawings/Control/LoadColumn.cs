@@ -17,7 +17,7 @@ internal sealed record LoadColumn(double Centre)
     /// <summary>A rung's pieces with their places along the sheet, in more than one row where they do not fit in one.</summary>
     /// <param name="start">Where the first row may begin.</param>
     /// <param name="edge">Where rows must end.</param>
-    public LaidRows Place(RungPieces pieces, Drafting drafting, double start, double edge)
+    public LaidRows Place(RungPieces pieces, RungDrafting drafting, double start, double edge)
     {
         var rows = drafting.Rows(pieces.Pieces, edge - start);
         var load = pieces.Load is { } i ? pieces.Pieces[i] : null;

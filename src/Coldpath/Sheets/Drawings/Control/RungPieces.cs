@@ -10,7 +10,7 @@ internal sealed record RungPieces(IReadOnlyList<Laid> Pieces, int? Load)
     /// <summary>What stands on the return side of the load.</summary>
     public double Tail => Load is { } load ? Pieces.Skip(load + 1).Sum(p => p.Width) : 0;
 
-    public static RungPieces Of(RungPlan plan, Drafting drafting, double limit)
+    public static RungPieces Of(RungPlan plan, RungDrafting drafting, double limit)
     {
         var (rung, pieces) = (plan.Rung, new List<Laid>());
         int? load = null;

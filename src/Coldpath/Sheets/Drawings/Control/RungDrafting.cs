@@ -3,7 +3,7 @@ using Coldpath.Sheets.Drawings.Symbols;
 namespace Coldpath.Sheets.Drawings.Control;
 
 /// <summary>Makes rows and forks of cells, folded where they are wider than they may be.</summary>
-internal sealed class Drafting
+internal sealed class RungDrafting
 {
     private readonly LadderFacts facts;
     private readonly PartCells parts;
@@ -15,7 +15,7 @@ internal sealed class Drafting
     /// <summary>Room for the flag at a fold.</summary>
     private const double FlagWidth = 9;
 
-    public Drafting(LadderFacts facts)
+    public RungDrafting(LadderFacts facts)
     {
         this.facts = facts;
         (parts, nets, names) = (new(facts), new(facts), new(facts));
