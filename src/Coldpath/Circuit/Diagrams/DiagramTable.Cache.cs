@@ -63,5 +63,7 @@ public sealed partial class DiagramTable
         public const int AndExists = 4 << 27;
         public const int Restrict = 5 << 27;
         public const int Upward = 6 << 27;
+        public const int Image = 7 << 27;
+        public const int Preimage = 8 << 27;
     }
 }
