@@ -79,6 +79,10 @@ public sealed class Behaviour
     /// <summary>The states reached without relying on an uncertain coil.</summary>
     public Diagram SurelyReachable => FromRest(uncertainToo: false).All;
 
+    /// <summary>One of the states is among them; that set is built only if one is reached at all.</summary>
+    public bool IsSurelyReached(Diagram states) =>
+        Table.Meet(states, Reachable) && Table.Meet(states, SurelyReachable);
+
     /// <summary>States with a short.</summary>
     public Diagram Shorted => shorts.Shorted;
 
