@@ -78,7 +78,7 @@ internal sealed class Relation
         return states;
     }
 
-    private Diagram Repeat(Diagram states, Arc[] moves, Func<Arc, Diagram, Diagram> step)
+    private static Diagram Repeat(Diagram states, Arc[] moves, Func<Arc, Diagram, Diagram> step)
     {
         Diagram before;
         do
