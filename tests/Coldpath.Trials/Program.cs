@@ -5,7 +5,7 @@ return args switch
 {
     ["fuzz", "parser", ..] => ParserFuzz.Run(Number(2, 200_000), Number(3, 1)),
     ["limits", "parser"] => LargeInputs.Run(),
-    ["start", var command] => StartTrial.Run(command),
+    ["start", .. var commands] => StartTrial.Run(commands),
     _ => Trials(),
 };
 

@@ -21,6 +21,8 @@ public sealed class Evidence
     private readonly Lazy<Protections> protections;
     private readonly Lazy<IReadOnlyList<JudgedIntent>> intents;
     private readonly Lazy<Network> wholeNetwork;
+    private readonly Lazy<Diagram> allSupplied;
+    private readonly Lazy<Diagram> intact;
     private readonly HashSet<string> presences;
     private readonly Narration narration;
 
@@ -42,6 +44,8 @@ public sealed class Evidence
         protections = new(() => new Protections(this));
         intents = new(Judge);
         wholeNetwork = new(() => new(whole, new StateSpace(whole)));
+        allSupplied = new(() => Table.AllOf(Netlist.Variables.Where(IsPresence).Select(v => Is(v, v.Rest))));
+        intact = new(FindIntact);
         presences =
         [
             .. whole.Supplies.SelectMany(s =>
@@ -91,18 +95,10 @@ public sealed class Evidence
         [.. Netlist.Loads.Where(l => l.Modes.Count > 0 && l.Elements.Any(id => Devices.Element(id).Power))];
 
     /// <summary>States in which every supply and every conductor of it is there.</summary>
-    public Diagram AllSupplied => Table.AllOf(Netlist.Variables.Where(IsPresence).Select(v => Is(v, v.Rest)));
+    public Diagram AllSupplied => allSupplied.Value;
 
     /// <summary>Every supply there, no fuse blown, no breaker tripped by a short.</summary>
-    public Diagram Intact =>
-        Table.And(
-            AllSupplied,
-            Table.AllOf(
-                Netlist
-                    .Devices.SelectMany(d => d.OpensOnShort)
-                    .Select(o => !Behaviour.Space.Is(o.Variable, o.To))
-            )
-        );
+    public Diagram Intact => intact.Value;
 
     /// <summary>Settled states with every supply there and every isolator and breaker as powered.</summary>
     public Diagram PoweredStates =>
@@ -176,6 +172,16 @@ public sealed class Evidence
     /// <summary>Begins a finding of the check about the devices; the first is the culprit that carries the place.</summary>
     public Report Report(Check check, IEnumerable<string> devices) =>
         new(this, check.Card, [.. devices.Distinct()]);
+
+    private Diagram FindIntact() =>
+        Table.And(
+            AllSupplied,
+            Table.AllOf(
+                Netlist
+                    .Devices.SelectMany(d => d.OpensOnShort)
+                    .Select(o => !Behaviour.Space.Is(o.Variable, o.To))
+            )
+        );
 
     private Span SpanAt(IReadOnlyList<int> place) =>
         new(Source, Source.Offset(place[0], place[1]), Source.Offset(place[2], place[3]));

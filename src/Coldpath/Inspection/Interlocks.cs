@@ -28,7 +28,7 @@ public sealed class Interlocks(Evidence evidence)
     {
         foreach (var (a, b) in RivalPairs().ToArray())
         {
-            if (Table.Meet(evidence.Behaviour.SurelyReachable, BothClosed(a, b)) || BlockedByEachOther(a, b))
+            if (evidence.Behaviour.IsSurelyReached(BothClosed(a, b)) || BlockedByEachOther(a, b))
                 continue;
             var intoB = Overlap(a, b);
             var intoA = Overlap(b, a);

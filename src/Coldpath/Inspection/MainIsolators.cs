@@ -15,8 +15,9 @@ public static class MainIsolators
 {
     public static IEnumerable<LiveBehind> Findings(Evidence evidence) =>
         from isolator in In(evidence)
+        let behind = LoadSide(evidence, isolator)
         from supply in evidence.Netlist.Supplies
-        let found = Behind(evidence, isolator, supply)
+        let found = Live(evidence, isolator, behind, supply)
         where found is not null
         select found;
 
@@ -36,27 +37,22 @@ public static class MainIsolators
         );
     }
 
-    /// <summary>
-    /// Nets that the isolator alone parts from its supply count as its load side; those live with every pole of it
-    /// open are reported, extra-low voltage aside.
-    /// </summary>
-    private static LiveBehind? Behind(Evidence evidence, NetlistDevice isolator, Supply supply)
+    /// <summary>Those live by the supply with every pole of the isolator open, extra-low voltage aside.</summary>
+    private static LiveBehind? Live(
+        Evidence evidence,
+        NetlistDevice isolator,
+        IReadOnlyList<Point> behind,
+        Supply supply
+    )
     {
-        var table = evidence.Table;
-        var network = evidence.Network;
-        var without = evidence.Network.Without(isolator.Isolates!.Elements);
+        var (table, network) = (evidence.Table, evidence.Network);
         var open = table.AllOf(
-            isolator.Isolates.Elements.Select(id => !network.Closed(id)).Prepend(evidence.Settled)
+            isolator.Isolates!.Elements.Select(id => !network.Closed(id)).Prepend(evidence.Settled)
         );
-        var loadSide = isolator.Isolates.Elements.Select(evidence.Devices.Element).ToArray();
         var all = Diagram.False;
         var points = new List<Point>();
-        foreach (
-            var point in evidence.Netlist.Points.Where(p => p.Device is not null && p.Device != isolator.Tag)
-        )
+        foreach (var point in behind)
         {
-            if (!IsBehind(evidence, without, loadSide, point.Net))
-                continue;
             var live = table.AllOf(
                 open,
                 network.LiveFrom(point.Net, supply.Name),
@@ -70,19 +66,26 @@ public static class MainIsolators
         return points.Count == 0 ? null : new(isolator.Tag, supply.Name, points, all);
     }
 
-    /// <summary>Fed through the isolator in some settled state, and by its supply no other way.</summary>
-    private static bool IsBehind(
-        Evidence evidence,
-        Circuit.Conduction.Network without,
-        IReadOnlyList<Element> poles,
-        string net
-    )
+    /// <summary>
+    /// Points whose nets the isolator alone parts from its supply: fed through it in some settled state, and by its
+    /// supply no other way.
+    /// </summary>
+    private static Point[] LoadSide(Evidence evidence, NetlistDevice isolator)
     {
+        var without = evidence.Network.Without(isolator.Isolates!.Elements);
+        var poles = isolator.Isolates.Elements.Select(evidence.Devices.Element).ToArray();
         var own = evidence.Netlist.Supplies.Where(s => FeedsDirectly(evidence, s, poles)).ToArray();
-        return own.Any(s =>
-            evidence.Table.Meet(evidence.Settled, evidence.Network.LiveFrom(net, s.Name))
-            && !evidence.Table.Meet(evidence.Settled, without.LiveFrom(net, s.Name))
-        );
+        return
+        [
+            .. evidence
+                .Netlist.Points.Where(p => p.Device is not null && p.Device != isolator.Tag)
+                .Where(p =>
+                    own.Any(s =>
+                        evidence.Table.Meet(evidence.Settled, evidence.Network.LiveFrom(p.Net, s.Name))
+                        && !evidence.Table.Meet(evidence.Settled, without.LiveFrom(p.Net, s.Name))
+                    )
+                ),
+        ];
     }
 
     private static bool FeedsDirectly(Evidence evidence, Supply supply, IReadOnlyList<Element> poles)

@@ -37,14 +37,14 @@ public static class PolesLeftClosed
         let off = evidence.Table.AllOf(
             evidence.Quiet,
             evidence.Intact,
-            evidence.Behaviour.SurelyReachable,
             !evidence.Devices.AnyClosed(controller),
             !evidence.Runs(motor),
             SolidlyLive(evidence.Network, motor)
         )
         where !off.IsFalse
-        let states = evidence.Table.And(off, Closing(evidence, controller).Runs(motor.Name))
-        where !states.IsFalse
+        let running = evidence.Table.And(off, Closing(evidence, controller).Runs(motor.Name))
+        where evidence.Behaviour.IsSurelyReached(running)
+        let states = evidence.Table.And(running, evidence.Behaviour.SurelyReachable)
         select new PoleLeft(controller, motor, states);
 
     private static Network Closing(Evidence evidence, string controller)

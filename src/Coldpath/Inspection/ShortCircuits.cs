@@ -22,7 +22,7 @@ public static class ShortCircuits
 
     /// <summary>Only an uncertain coil makes the overlap, and it is told as a missing interlock already.</summary>
     private static bool IsInterlockGap(Evidence evidence, Culprits culprits) =>
-        !evidence.Table.Meet(culprits.States, evidence.Behaviour.SurelyReachable)
+        !evidence.Behaviour.IsSurelyReached(culprits.States)
         && evidence
             .Interlocks.Gaps()
             .Any(gap => culprits.Devices.Contains(gap.First) && culprits.Devices.Contains(gap.Second));

@@ -26,9 +26,7 @@ internal sealed class FanCore(DiagramTable table, int hub)
     /// <summary>A copy without the nodes that can go when only these pairs are asked for.</summary>
     public FanCore Reduced(IEnumerable<(int A, int B)> pairs)
     {
-        var copy = new FanCore(table, hub);
-        foreach (var (node, row) in links)
-            copy.links.Add(node, new(row));
+        var copy = Copy();
         copy.Reduce([.. pairs.SelectMany(p => new[] { p.A, p.B })]);
         return copy;
     }
@@ -36,14 +34,67 @@ internal sealed class FanCore(DiagramTable table, int hub)
     /// <summary>The hub reaches the two ends by separate ways: in spite of each cut it still reaches one.</summary>
     public Diagram Holds((int A, int B) pair)
     {
-        var holds = Has(pair.A) && Has(pair.B) ? Diagram.True : Diagram.False;
-        foreach (var cut in Cuts(pair))
+        if (!Has(pair.A) || !Has(pair.B))
+            return Diagram.False;
+        int[] others = [.. links.Keys.Where(node => node != hub && node != pair.A && node != pair.B).Order()];
+        // Where a node with two neighbours cuts the pair off, so does its neighbour on the pair's side.
+        int[] cuts = [.. others.Where(node => links[node].Count > 2)];
+        var between = Without(others);
+        var holds = table.And(between.FromHub(pair.A), between.FromHub(pair.B));
+        return Without(others.Except(cuts)).Merged(pair).InSpiteOf(cuts, pair.A, holds);
+    }
+
+    /// <summary>
+    /// The condition, and that in spite of each of these cuts the hub reaches the end. The cuts of either half have
+    /// the elimination of the other half in common, and none of them matters where that leaves a link to the end.
+    /// </summary>
+    private Diagram InSpiteOf(int[] cuts, int end, Diagram holds)
+    {
+        if (cuts.Length == 0 || table.Entails(holds, FromHub(end)))
+            return holds;
+        if (cuts.Length == 1)
+            return table.And(holds, FromHub(end));
+        var (first, second) = (cuts[..(cuts.Length / 2)], cuts[(cuts.Length / 2)..]);
+        holds = Without(second).InSpiteOf(first, end, holds);
+        return Without(first).InSpiteOf(second, end, holds);
+    }
+
+    private Diagram FromHub(int node) => Row(hub).GetValueOrDefault(node, Diagram.False);
+
+    /// <summary>A copy with the nodes eliminated, by fewest neighbours.</summary>
+    private FanCore Without(IEnumerable<int> nodes)
+    {
+        var rest = Copy();
+        var left = nodes.ToList();
+        while (left.Count > 0)
         {
-            if (holds.IsFalse)
-                break;
-            holds = table.And(holds, ReachesWithout(cut, pair));
+            var next = left.MinBy(node => (rest.links[node].Count, node));
+            rest.Eliminate(next);
+            left.Remove(next);
         }
-        return holds;
+        return rest;
+    }
+
+    /// <summary>A copy in which the second of the pair is one node with the first.</summary>
+    private FanCore Merged((int A, int B) pair)
+    {
+        var merged = Copy();
+        merged.links.Remove(pair.B, out var row);
+        foreach (var (node, condition) in row!)
+        {
+            merged.links[node].Remove(pair.B);
+            if (node != pair.A)
+                merged.Add(pair.A, node, condition);
+        }
+        return merged;
+    }
+
+    private FanCore Copy()
+    {
+        var copy = new FanCore(table, hub);
+        foreach (var (node, row) in links)
+            copy.links.Add(node, new(row));
+        return copy;
     }
 
     private Dictionary<int, Diagram> Row(int node)
@@ -86,49 +137,5 @@ internal sealed class FanCore(DiagramTable table, int hub)
         for (var j = i + 1; j < neighbours.Length; j++)
             Add(neighbours[i], neighbours[j], table.And(row[neighbours[i]], row[neighbours[j]]));
         return neighbours;
-    }
-
-    /// <summary>
-    /// The ends, and every other node but those with two neighbours: where such a one cuts the pair off, so does its
-    /// neighbour on the pair's side.
-    /// </summary>
-    private IEnumerable<int> Cuts((int A, int B) pair) =>
-        links
-            .Where(p => p.Key != hub && (p.Value.Count > 2 || IsEnd(p.Key, pair)))
-            .Select(p => p.Key)
-            .OrderBy(node => IsEnd(node, pair) ? 0 : 1)
-            .ThenBy(node => node);
-
-    private static bool IsEnd(int node, (int A, int B) pair) => node == pair.A || node == pair.B;
-
-    /// <summary>Eliminates all but the hub and the ends that are left, by fewest neighbours.</summary>
-    private Diagram ReachesWithout(int cut, (int A, int B) pair)
-    {
-        var rest = new FanCore(table, hub);
-        foreach (var (node, row) in links)
-            if (node != cut)
-            {
-                var copy = new Dictionary<int, Diagram>(row);
-                copy.Remove(cut);
-                rest.links.Add(node, copy);
-            }
-        var queue = new PriorityQueue<int, (int Degree, int Node)>();
-        foreach (var (node, row) in rest.links)
-            if (node != hub && !IsEnd(node, pair))
-                queue.Enqueue(node, (row.Count, node));
-        while (queue.TryDequeue(out var node, out var offered))
-        {
-            if (!rest.links.TryGetValue(node, out var row))
-                continue;
-            if (row.Count != offered.Degree)
-                queue.Enqueue(node, (row.Count, node));
-            else
-                rest.Eliminate(node);
-        }
-        var fromHub = rest.Row(hub);
-        return table.Or(
-            fromHub.GetValueOrDefault(pair.A, Diagram.False),
-            fromHub.GetValueOrDefault(pair.B, Diagram.False)
-        );
     }
 }

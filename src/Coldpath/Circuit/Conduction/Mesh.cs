@@ -10,7 +10,7 @@ namespace Coldpath.Circuit.Conduction;
 /// </summary>
 internal sealed class Mesh
 {
-    private readonly Dictionary<string, int> nets = [];
+    private readonly Dictionary<string, int> nets;
     private readonly Dictionary<(Grade Grade, Polarity? Polarity), Elimination> reaches = [];
     private readonly Dictionary<int, Spread> joins = [];
     private readonly Lazy<Elimination> solid;
@@ -23,13 +23,27 @@ internal sealed class Mesh
     /// <param name="only">For some elements, a further condition for conducting and leaking.</param>
     /// <param name="within">The assignments that matter; what is said of others is void.</param>
     public Mesh(Netlist netlist, StateSpace states, IReadOnlyDictionary<string, Diagram> only, Diagram within)
+        : this(
+            netlist,
+            states,
+            within,
+            netlist.Nets.Index().ToDictionary(n => n.Item, n => n.Index),
+            mesh => netlist.Elements.Select(e => mesh.LinkOf(e, only))
+        ) { }
+
+    private Mesh(
+        Netlist netlist,
+        StateSpace states,
+        Diagram within,
+        Dictionary<string, int> nets,
+        Func<Mesh, IEnumerable<Link>> links
+    )
     {
         Netlist = netlist;
         States = states;
         Within = within;
-        foreach (var net in netlist.Nets)
-            nets.Add(net, nets.Count);
-        Links = [.. netlist.Elements.Select(e => LinkOf(e, only))];
+        this.nets = nets;
+        Links = [.. links(this)];
         ById = Links.ToDictionary(l => l.Element.Id);
         HasDiodes = Links.Any(l => l.Type == ElementType.Diode && !l.Closed.IsFalse);
         hasSeries = Links.Any(l => l.Type == ElementType.Series && !l.Closed.IsFalse);
@@ -66,6 +80,25 @@ internal sealed class Mesh
 
     /// <summary>Joined solidly, faults left out.</summary>
     public Elimination Sound => sound.Value;
+
+    /// <summary>The same mesh with the elements taken out: they neither conduct nor leak.</summary>
+    public Mesh Without(IReadOnlySet<string> elements) =>
+        new(
+            Netlist,
+            States,
+            Within,
+            nets,
+            _ =>
+                Links.Select(l =>
+                    elements.Contains(l.Element.Id)
+                        ? l with
+                        {
+                            Closed = Diagram.False,
+                            Leaks = Diagram.False,
+                        }
+                        : l
+                )
+        );
 
     /// <summary>The guard as far as it matters: fewer variables, or nothing where the assignment is void.</summary>
     public Diagram Guard(Expression guard) => Table.Within(States.Guard(guard), Within);

@@ -63,7 +63,7 @@ public sealed class Network
 
     /// <summary>The same netlist and states with the elements taken out.</summary>
     public Network Without(IEnumerable<string> elements) =>
-        new(Netlist, States, elements.Distinct().ToDictionary(id => id, _ => Diagram.False), mesh.Within);
+        new(mesh.Without(elements.ToHashSet()), active: null);
 
     /// <summary>
     /// Any condition of the netlist.

@@ -7,12 +7,7 @@ public sealed partial class DiagramTable
 
     private Entry[] cache;
 
-    private static Entry[] NewCache(int size)
-    {
-        var made = new Entry[Math.Min(size, LargestCache)];
-        Array.Fill(made, new Entry { First = -1 });
-        return made;
-    }
+    private static Entry[] NewCache(int size) => new Entry[Math.Min(size, LargestCache)];
 
     private void GrowCache(int size)
     {
@@ -21,7 +16,7 @@ public sealed partial class DiagramTable
         var old = cache;
         cache = NewCache(size);
         foreach (var entry in old)
-            if (entry.First >= 0)
+            if (entry.First != 0)
                 cache[Slot(entry.First, entry.Second, entry.Third)] = entry;
     }
 
@@ -46,6 +41,7 @@ public sealed partial class DiagramTable
 
     private struct Entry
     {
+        /// <summary>Never a constant: 0 where nothing is remembered.</summary>
         public int First;
         public int Second;
 
@@ -63,5 +59,7 @@ public sealed partial class DiagramTable
         public const int AndExists = 4 << 27;
         public const int Restrict = 5 << 27;
         public const int Upward = 6 << 27;
+        public const int Image = 7 << 27;
+        public const int Preimage = 8 << 27;
     }
 }

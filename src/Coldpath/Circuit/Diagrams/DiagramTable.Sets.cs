@@ -51,7 +51,7 @@ public sealed partial class DiagramTable
         int[] listed = [.. levels.Distinct()];
         Sorted(f, listed);
         var places = listed.Index().ToDictionary(p => p.Item, p => p.Index);
-        var table = new DiagramTable(budget, cancellation: cancellation);
+        var table = new DiagramTable(budget, capacity: 256, cancellation);
         var family = CopyTo(table, f, level => places[level]);
         var prices = listed.Select(level => cost?.Invoke(level) ?? 1).ToArray();
         return new CheapestSets(table, prices)

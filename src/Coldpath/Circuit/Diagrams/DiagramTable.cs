@@ -26,7 +26,7 @@ public sealed partial class DiagramTable
     /// <param name="cancellation">Looked at while nodes are made.</param>
     public DiagramTable(
         int budget = MostNodes,
-        int capacity = 1 << 12,
+        int capacity = 1 << 14,
         CancellationToken cancellation = default
     )
     {

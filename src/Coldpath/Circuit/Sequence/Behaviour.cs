@@ -19,6 +19,7 @@ public sealed class Behaviour
     private readonly Lazy<StoryFinder> possibleStories;
     private readonly Lazy<Operated> rest;
     private readonly Lazy<IReadOnlyList<Operated>> powering;
+    private readonly Lazy<Diagram> reachableSettled;
     private readonly Lazy<Diagram> quiet;
     private readonly Lazy<IReadOnlyList<int>> uncertain;
 
@@ -32,6 +33,7 @@ public sealed class Behaviour
         Transitions = new Transitions(Network, constraints, shorts).Of(netlist);
         Settling = new Settling(Space, Transitions);
         Operator = new Operator(Space, Settling, constraints, Transitions);
+        reachableSettled = new(() => Table.And(Reachable, Settling.Settled));
         quiet = new(FindQuiet);
         uncertain = new(FindUncertain);
         rest = new(() => Operator.Settle(Space.Rest));
@@ -74,10 +76,14 @@ public sealed class Behaviour
     public Diagram Reachable => possible.Value.All;
 
     /// <summary>Those of them in which the circuit has settled.</summary>
-    public Diagram ReachableSettled => Table.And(Reachable, Settling.Settled);
+    public Diagram ReachableSettled => reachableSettled.Value;
 
     /// <summary>The states reached without relying on an uncertain coil.</summary>
     public Diagram SurelyReachable => FromRest(uncertainToo: false).All;
+
+    /// <summary>One of the states is among them; that set is built only if one is reached at all.</summary>
+    public bool IsSurelyReached(Diagram states) =>
+        Table.Meet(states, Reachable) && Table.Meet(states, SurelyReachable);
 
     /// <summary>States with a short.</summary>
     public Diagram Shorted => shorts.Shorted;

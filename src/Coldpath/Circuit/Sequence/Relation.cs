@@ -58,10 +58,10 @@ internal sealed class Relation
     public Diagram Preimage(Diagram states) => Table.AnyOf(arcs.Select(a => Preimage(a, states)));
 
     /// <summary>These states and all that moves lead to from them.</summary>
-    public Diagram Forward(Diagram states) => Closure(states, Image);
+    public Diagram Forward(Diagram states) => Closure(states, WithImage);
 
     /// <summary>These states and all from which moves lead to them.</summary>
-    public Diagram Backward(Diagram states) => Closure(states, Preimage);
+    public Diagram Backward(Diagram states) => Closure(states, WithPreimage);
 
     /// <summary>
     /// What a turn's moves add goes through all turns before it again ere the next one comes: the sets in between stay
@@ -78,14 +78,14 @@ internal sealed class Relation
         return states;
     }
 
-    private Diagram Repeat(Diagram states, Arc[] moves, Func<Arc, Diagram, Diagram> step)
+    private static Diagram Repeat(Diagram states, Arc[] moves, Func<Arc, Diagram, Diagram> step)
     {
         Diagram before;
         do
         {
             before = states;
             foreach (var arc in moves)
-                states = Table.Or(states, step(arc, states));
+                states = step(arc, states);
         } while (states != before && moves.Length > 1);
         return states;
     }
@@ -95,6 +95,12 @@ internal sealed class Relation
 
     private Diagram Preimage(Arc arc, Diagram states) =>
         Table.And(Table.AndExists(states, arc.Code, arc.Bits), arc.Source);
+
+    private Diagram WithImage(Arc arc, Diagram states) =>
+        Table.WithImage(states, arc.Source, arc.Bits, arc.Code);
+
+    private Diagram WithPreimage(Arc arc, Diagram states) =>
+        Table.WithPreimage(states, arc.Source, arc.Bits, arc.Code);
 
     private Arc[][] TakeTurns() =>
         [

@@ -56,6 +56,30 @@ public sealed class DiagramTableTests
             );
 
     [Fact]
+    public void Moves_agree_with_truth_tables() =>
+        Gen.Select(Truth, Truth, Gen.Int[0, Width - 1], Gen.Int[1, 2], Gen.Int[0, 3])
+            .Sample(
+                (a, b, first, bits, value) =>
+                {
+                    var table = new DiagramTable();
+                    var (states, source) = (Build(table, a), Build(table, b));
+                    var levels = Levels.Skip(first).Take(bits).ToArray();
+                    var code = levels
+                        .Select((level, i) => KeyValuePair.Create(level, (value >> i & 1) != 0))
+                        .ToArray();
+                    var coded = code.Aggregate(
+                        ulong.MaxValue,
+                        (t, l) => t & (l.Value ? VariableTruth(l.Key) : ~VariableTruth(l.Key))
+                    );
+                    var image = Quantify(a & b, levels, (x, y) => x | y) & coded;
+                    var preimage = Quantify(a & coded, levels, (x, y) => x | y) & b;
+                    var (cube, to) = (table.Cube(levels), table.Cube(code));
+                    Read(table, table.WithImage(states, source, cube, to)).Should().Be(a | image);
+                    Read(table, table.WithPreimage(states, source, cube, to)).Should().Be(a | preimage);
+                }
+            );
+
+    [Fact]
     public void Quantifiers_and_cofactors_agree_with_truth_tables() =>
         Gen.Select(Truth, Truth, Gen.Int[0, 63], Gen.Int[0, 63])
             .Sample(
