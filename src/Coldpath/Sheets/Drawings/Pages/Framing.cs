@@ -29,7 +29,7 @@ internal sealed class Framing(Panel panel, DrawRequest request, Shown shown)
             [
                 frame,
                 TitleBlock.Of(panel, size.Frame, number, count, sheet.Name, shown),
-                .. Legend.Of(drawn, size.Frame),
+                .. Legend.Of(drawn, size.Frame, panel.System.Rules),
                 .. drawn,
             ]
         );

@@ -1,3 +1,5 @@
+using Coldpath.Standards;
+
 namespace Coldpath.Sheets.Drawings.Pages;
 
 /// <summary>Lines above the title block: what the kinds of line and sign on this sheet mean.</summary>
@@ -9,11 +11,12 @@ internal static class Legend
     private const double Sample = 10;
     private const double Between = 6;
 
-    public static IEnumerable<Figure> Of(IReadOnlyList<Figure> drawn, Box frame)
+    /// <param name="rules">"IEC" or "NEC": whose words.</param>
+    public static IEnumerable<Figure> Of(IReadOnlyList<Figure> drawn, Box frame, string rules)
     {
         var y = frame.Bottom - TitleBlock.Height - Height + 4;
         var x = frame.Left + 4;
-        foreach (var entry in Entries(drawn))
+        foreach (var entry in Entries(drawn, Vocabulary.For(rules)))
         {
             var width = Sample + 1.5 + LetterWidths.Of(entry.Words, Size, false) + Between;
             if (x + width - Between > frame.Right)
@@ -34,12 +37,13 @@ internal static class Legend
     }
 
     private static IEnumerable<(string Words, Tone Tone, IReadOnlyList<Shape> Shapes)> Entries(
-        IReadOnlyList<Figure> drawn
+        IReadOnlyList<Figure> drawn,
+        Vocabulary words
     )
     {
-        foreach (var (tone, words) in Tones)
+        foreach (var (tone, means) in Tones(words))
             if (drawn.Any(f => f.Tone == tone))
-                yield return (words, tone, [Line(Ink.Line)]);
+                yield return (means, tone, [Line(Ink.Line)]);
         if (drawn.Any(f => f.Kind == FigureKind.Wire && f.Shapes.Any(s => s is Ring)))
             yield return (
                 "joined",
@@ -56,13 +60,13 @@ internal static class Legend
             yield return ("goes on where it says", Tone.Plain, [Line(Ink.Line), Head]);
     }
 
-    private static readonly (Tone Tone, string Words)[] Tones =
-    [
-        (Tone.SolidlyLive, "live"),
-        (Tone.LooselyLive, "live through a load, backfed or not known: take as live"),
-        (Tone.Dead, "dead by the description: prove it"),
-        (Tone.Marked, "of the finding"),
-    ];
+    private static (Tone Tone, string Means)[] Tones(Vocabulary words) =>
+        [
+            (Tone.SolidlyLive, words.Live),
+            (Tone.LooselyLive, $"{words.Live} through a load, backfed or not known: take as {words.Live}"),
+            (Tone.Dead, $"{words.Dead} by the description: prove it"),
+            (Tone.Marked, "of the finding"),
+        ];
 
     private static Polyline Line(Ink ink) => new([new(0, 0), new(Sample, 0)], ink);
 

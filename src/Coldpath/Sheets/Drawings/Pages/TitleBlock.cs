@@ -39,7 +39,9 @@ internal static class TitleBlock
         shapes.Add(new Polyline([new(x, box.Top), new(x, box.Bottom - CautionHeight)], Ink.Fine));
         shapes.AddRange(Field(x, box.Top, SystemWidth, "system", system[0], Text));
         shapes.Add(Letters(x, box.Top + 12.5, SystemWidth, system[1], Small + 0.4));
-        shapes.AddRange(Field(box.Left, box.Top, x - box.Left, shown.Caption ?? name, panel.Name, TitleSize));
+        shapes.AddRange(Field(box.Left, box.Top, x - box.Left, name, panel.Name, TitleSize));
+        if (shown.Caption is { } caption)
+            shapes.Add(Letters(box.Left, box.Top + 13.7, x - box.Left, caption, Text));
         shapes.Add(
             new Polyline(
                 [new(box.Left, box.Bottom - CautionHeight), new(box.Right, box.Bottom - CautionHeight)],
