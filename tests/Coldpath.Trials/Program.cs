@@ -20,6 +20,7 @@ int Trials()
         ["check"] = CheckTrial.Run,
         ["conduction"] = ConductionTrial.Run,
         ["diagrams"] = DiagramTrial.Run,
+        ["draw"] = DrawTrial.Run,
     };
     var chosen = args.Length == 0 ? [.. trials.Keys] : args;
     foreach (var name in chosen)

@@ -51,14 +51,8 @@ internal sealed class Blocks(Division division, bool oneLine, Shown shown)
             var (from, to) = (At(path.From, true), path.IsThrough ? At(path.To, false) : At(path.From, true));
             if (from < 0 || to < 0)
                 continue;
-            poles.Add(
-                new(
-                    from,
-                    to,
-                    path.Types,
-                    path.Hops.All(h => h.Any(e => Standing.IsClosed(unit.Device, e, shown)))
-                )
-            );
+            var each = path.Hops.Select(h => h.Any(e => Standing.IsClosed(unit.Device, e, shown))).ToList();
+            poles.Add(new(from, to, path.Types, each.All(c => c)) { Each = each });
         }
         return [.. poles.DistinctBy(p => (p.From, p.To))];
     }

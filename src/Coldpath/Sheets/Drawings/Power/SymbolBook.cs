@@ -13,7 +13,7 @@ internal sealed class SymbolBook
     public Symbol Of(PowerPart part)
     {
         var ports = string.Join(' ', part.Ports.Select(p => $"{p.Name}/{p.Above}/{p.X}/{p.Conductors}"));
-        var poles = string.Join(' ', part.Poles.Select(p => $"{p.From}-{p.To}-{p.Closed}"));
+        var poles = string.Join(' ', part.Poles.Select(p => $"{p.From}-{p.To}-{string.Join('/', p.Each)}"));
         var key = $"{part.Rules} {part.OneLine} {ports} {poles}";
         if (!made.TryGetValue(part.Device.Blueprint, out var alike))
             made.Add(part.Device.Blueprint, alike = new(StringComparer.Ordinal));
