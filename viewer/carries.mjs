@@ -80,12 +80,11 @@ export class Carries {
   }
 
   /**
-   * Whether a load put between the two nets of this test would carry current, leakage and couplings conducting, from a
-   * supply with two conductors whose voltage lies in the band. Reading: any two present conductors of that supply.
+   * Whether a load put between the two nets of this test would carry current, leakage and couplings conducting.
+   * Reading: at this grade no band is judged.
    * @param {number} test
-   * @param {(volts: number) => boolean} within
    */
-  energisedLoosely(test, within) {
+  energisedLoosely(test) {
     const [a, b] = this.tests[test], { solid } = this.graph;
     if (solid[a] === solid[b]) return false;
     this.findLoose();
@@ -98,17 +97,7 @@ export class Carries {
       this.looseOn[this.firstTest + test] = 0;
       block = blockOf[this.firstTest + test];
     }
-    for (let i = 0; i < this.conductors.length; i++) {
-      if (blockOf[this.firstConductor + i] === block && this.hasVoltage(this.conductors[i].supply, within)) return true;
-    }
-    return false;
-  }
-
-  hasVoltage(supply, within) {
-    const { conductors, volts } = this.panel.supplies[supply], mask = this.sources.mask[supply], n = conductors.length;
-    for (let p = 0; p < n; p++) if (mask >> p & 1) for (let q = p + 1; q < n; q++) {
-      if (mask >> q & 1 && volts[p * n + q] !== 0 && within(volts[p * n + q])) return true;
-    }
+    for (let i = 0; i < this.conductors.length; i++) if (blockOf[this.firstConductor + i] === block) return true;
     return false;
   }
 }

@@ -146,12 +146,12 @@ export class State {
   }
 
   /**
-   * In a shorted state. A drop that losing the shorted supplies would cause is optional. An armature fed from them
+   * In a shorted state. A drop that losing the shorted supplies would cause, or leave open, is optional. An armature fed from them
    * does not pull; with no device that opens for certain it may or may not. Others move as ever.
    */
   inShort(move, when, may) {
     const { values, record } = this;
-    if (move.drop && !when) return may || move.when(values, record.lost) ? OPTIONAL : NONE;
+    if (move.drop && !when) return may || move.when(values, record.lost) || move.may(values, record.lost) ? OPTIONAL : NONE;
     if (!move.pull) return when ? CERTAIN : may ? OPTIONAL : NONE;
     if (!when && !may) return NONE;
     const whenLost = move.when(values, record.lost);

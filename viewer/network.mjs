@@ -162,7 +162,7 @@ export class Network {
   /** @returns {boolean} */
   ask(atom) {
     switch (atom.key) {
-      case 'energised': return atom.loose ? this.carries.energisedLoosely(atom.test, atom.within) : this.energised(atom);
+      case 'energised': return atom.loose ? this.carries.energisedLoosely(atom.test) : this.energised(atom);
       case 'carries': return this.carries.carries(atom.element);
       case 'closed': return this.graph.closed[atom.element] === 1;
       case 'fed': return this.fed(atom);

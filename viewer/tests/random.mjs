@@ -49,8 +49,8 @@ export function randomPanel(seed, { nets = 25, elements = 35, armatures = 5, swi
     const name = `K${i}`, coil = [net(), net()], volts = d.pick([[100, 140], [400, 500], [200, 300], [20, 30]]);
     json.variables.push({
       name, device: name, kind: 'armature', values: ['out', 'in'], rest: 'out', coil, moves: [
-        { from: 'out', to: 'in', by: 'settle', when: { energised: coil, grade: 'solid', volts }, may: { energised: coil, grade: 'loose', volts: [0, null] } },
-        { from: 'in', to: 'out', by: 'settle', when: { not: { energised: coil, grade: 'loose', volts: [0, null] } }, may: { not: { energised: coil, grade: 'solid', volts } } },
+        { from: 'out', to: 'in', by: 'settle', when: { energised: coil, grade: 'solid', volts }, may: { energised: coil, grade: 'loose', volts } },
+        { from: 'in', to: 'out', by: 'settle', when: { not: { energised: coil, grade: 'loose', volts } }, may: { not: { energised: coil, grade: 'solid', volts } } },
       ],
     });
     json.elements.push({ id: `${name}.coil`, device: name, a: coil[0], b: coil[1], type: 'load', closed: true });

@@ -250,9 +250,10 @@ internal sealed partial class RandomPanels
     {
         var grade = sketch.Chance(0.15) ? Grade.Loose : Grade.Solid;
         var pulls = new Energised(rung, control.Return, Grade.Solid, 0.85 * control.Volts, null);
-        var holds = new Energised(rung, control.Return, Grade.Solid, 0.2 * control.Volts, null);
+        double? most = grade == Grade.Loose ? 0.8 * control.Volts : null;
+        var holds = new Energised(rung, control.Return, grade, 0.2 * control.Volts, most);
         Expression may = sketch.Chance(0.3)
-            ? new Energised(rung, control.Return, grade, grade == Grade.Loose ? 0 : 0.5 * control.Volts, null)
+            ? new Energised(rung, control.Return, grade, 0.5 * control.Volts, most)
             : Expression.False;
         Expression mayDrop = sketch.Chance(0.2) ? Expression.Negate(pulls) : Expression.False;
         return new()

@@ -113,7 +113,7 @@ public sealed class ComparisonTests
         {
             yield return new Energised(load.A, load.B, Grade.Solid, 100, 300);
             yield return new Energised(load.A, load.B, Grade.Load, 0, null);
-            yield return new Energised(load.A, load.B, Grade.Loose, 0, null);
+            yield return new Energised(load.A, load.B, Grade.Loose, 100, 110);
         }
         foreach (var grade in Enum.GetValues<Grade>())
             for (var i = 0; i < 4; i++)
