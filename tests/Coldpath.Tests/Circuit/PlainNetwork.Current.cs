@@ -16,31 +16,6 @@ internal sealed partial class PlainNetwork
             .Any(z => InBlock(z, element.A, element.B, [.. BothWays(Conducting)], s => s.Store is null));
     }
 
-    public bool CarriesShort(string id)
-    {
-        var element = netlist.Elements.Single(e => e.Id == id);
-        if (!Holds(element.Closed) || !IsSolid(element))
-            return false;
-        var links = SolidLinks(withFaults: true);
-        links.AddRange(BothWays(Conducting.Where(ShortsThrough)));
-        return Shorted()
-            .Select(name => AllSupplies.Single(s => s.Name == name))
-            .Any(z => InBlock(z, element.A, element.B, links, s => s.Store is null));
-    }
-
-    private bool ShortsThrough(Element diode) =>
-        diode.Type == ElementType.Diode
-        && (
-            from plus in Lasting
-            from minus in Lasting
-            where plus.Supply == minus.Supply
-            where plus.Conductor.Polarity == Polarity.Plus && minus.Conductor.Polarity == Polarity.Minus
-            where
-                Reaches(plus.Conductor, diode.A, Grade.Solid)
-                && Reaches(minus.Conductor, diode.B, Grade.Solid)
-            select plus
-        ).Any();
-
     public bool WouldCarry(string a, string b)
     {
         if (Joined(a, b))
