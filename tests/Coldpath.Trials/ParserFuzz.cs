@@ -57,18 +57,21 @@ public static class ParserFuzz
     }
 
     /// <summary>The panels, the kinds and the examples of the language page.</summary>
-    private static List<string> Samples()
+    private static List<string> Samples() =>
+        [.. Samples("*.panel"), .. Samples("*.kinds"), .. Samples("README.md")];
+
+    /// <summary>The files that belong to samples, by their name.</summary>
+    internal static List<string> Samples(string pattern)
     {
         var root = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(root!.FullName, "Coldpath.slnx")))
             root = root.Parent;
-        string[] folders = ["panels", "src/Coldpath", "tests/Coldpath.Tests/Notation"];
+        string[] folders = ["panels", "grammar", "src/Coldpath", "tests/Coldpath.Tests/Notation"];
         return folders
             .Select(f => Path.Combine(root.FullName, f))
             .Where(Directory.Exists)
-            .SelectMany(f => Directory.EnumerateFiles(f, "*", SearchOption.AllDirectories))
-            .Where(f => Path.GetExtension(f) is ".panel" or ".kinds")
-            .Append(Path.Combine(root.FullName, "grammar", "README.md"))
+            .SelectMany(f => Directory.EnumerateFiles(f, pattern, SearchOption.AllDirectories))
+            .Where(f => Path.GetExtension(f) is not ".md" || f.Contains("grammar"))
             .Order(StringComparer.Ordinal)
             .Select(File.ReadAllText)
             .ToList();

@@ -4,6 +4,7 @@ using Coldpath.Trials;
 return args switch
 {
     ["fuzz", "parser", ..] => ParserFuzz.Run(Number(2, 200_000), Number(3, 1)),
+    ["fuzz", "binder", ..] => BinderFuzz.Run(Number(2, 50_000), Number(3, 1)),
     ["limits", "parser"] => LargeInputs.Run(),
     ["start", var command] => StartTrial.Run(command),
     _ => Trials(),

@@ -18,6 +18,8 @@ public static class PassingPositions
                 v.Values.Aggregate(v, (left, value) => Without(left, value, conditions[v.Name], named))
             )
             .ToList();
+        if (kept.SequenceEqual(netlist.Variables, ReferenceEqualityComparer.Instance))
+            return netlist;
         var values = kept.ToDictionary(v => v.Name, v => v.Values);
         return (netlist with { Variables = kept }).WithConditions(condition =>
             Conditions.Replaced(condition, atom => values[atom.Variable].Contains(atom.Value) ? null : false)

@@ -6,6 +6,9 @@ public static class SpellChecker
     /// <summary>Beyond this many the candidates are too many to look through for every mistake.</summary>
     private const int Considered = 5000;
 
+    /// <summary>Numbers; names that the reader takes need no more.</summary>
+    private const int OnStack = 1024;
+
     /// <summary>
     /// The candidate nearest to a word, or null when none is near: one slip in every three letters, at least one, is
     /// let pass. Of equally near ones one with the same first letter, then the first in
@@ -39,27 +42,37 @@ public static class SpellChecker
     /// </summary>
     internal static int Distance(string a, string b, int bound)
     {
-        var before = new int[b.Length + 1];
-        var above = new int[b.Length + 1];
-        var row = new int[b.Length + 1];
-        for (var j = 0; j <= b.Length; j++)
+        // Each row is kept only within the bound of the diagonal; beyond it no way is short enough.
+        var width = b.Length + 1;
+        Span<int> rows = 3 * width <= OnStack ? stackalloc int[3 * width] : new int[3 * width];
+        rows.Fill(bound + 1);
+        var before = rows[..width];
+        var above = rows[width..(2 * width)];
+        var row = rows[(2 * width)..];
+        for (var j = 0; j <= Math.Min(bound, b.Length); j++)
             above[j] = j;
         for (var i = 1; i <= a.Length; i++)
         {
-            row[0] = i;
-            for (var j = 1; j <= b.Length; j++)
+            row.Fill(bound + 1);
+            if (i <= bound)
+                row[0] = i;
+            for (var j = Math.Max(1, i - bound); j <= Math.Min(b.Length, i + bound); j++)
             {
                 var change = Same(a[i - 1], b[j - 1]) ? 0 : 1;
                 row[j] = Math.Min(Math.Min(row[j - 1], above[j]) + 1, above[j - 1] + change);
                 if (i > 1 && j > 1 && Same(a[i - 1], b[j - 2]) && Same(a[i - 2], b[j - 1]))
                     row[j] = Math.Min(row[j], before[j - 2] + 1);
             }
-            if (row.Min() > bound && above.Min() > bound)
+            if (row.IndexOfAnyInRange(0, bound) < 0 && above.IndexOfAnyInRange(0, bound) < 0)
                 return bound + 1;
-            (before, above, row) = (above, row, before);
+            var oldest = before;
+            before = above;
+            above = row;
+            row = oldest;
         }
         return Math.Min(above[b.Length], bound + 1);
     }
 
-    private static bool Same(char a, char b) => char.ToUpperInvariant(a) == char.ToUpperInvariant(b);
+    private static bool Same(char a, char b) =>
+        a == b || char.ToUpperInvariant(a) == char.ToUpperInvariant(b);
 }

@@ -10,9 +10,7 @@ internal sealed partial class PlainNetwork
     public bool CarriesShort(string id)
     {
         var element = netlist.Elements.Single(e => e.Id == id);
-        return Holds(element.Closed)
-            && IsSolid(element)
-            && WaysRound(element).Any(way => !SumsToZero(way));
+        return Holds(element.Closed) && IsSolid(element) && WaysRound(element).Any(way => !SumsToZero(way));
     }
 
     /// <summary>Unsynchronised supplies never sum to zero.</summary>
@@ -31,11 +29,14 @@ internal sealed partial class PlainNetwork
 
         IEnumerable<IEnumerable<Step>> From(string at, HashSet<string> passed) =>
             at == element.A
-                ? [[]]
+                ?
+                [
+                    [],
+                ]
                 : from step in steps[at]
-                    where !passed.Contains(step.To)
-                    from rest in From(step.To, [.. passed, step.To])
-                    select rest.Prepend(step);
+                where !passed.Contains(step.To)
+                from rest in From(step.To, [.. passed, step.To])
+                select rest.Prepend(step);
     }
 
     /// <summary>Along a closed solid element, through a shorted diode, and from a supply's conductor to another by its middle.</summary>

@@ -6,11 +6,19 @@ namespace Coldpath.Panels.Binding;
 /// <summary>What binding has to say; anything said means that the panel cannot be used.</summary>
 internal sealed class BindingFindings
 {
+    /// <summary>
+    /// Past this many nothing more is taken down: those that are printed are the first of these in the order of the text.
+    /// </summary>
+    private const int Kept = 10 * Limits.Findings;
+
     private readonly List<Finding> found = [];
     private readonly HashSet<(string, string, Span)> said = [];
 
     /// <summary>Nothing that was said keeps the panel from being used.</summary>
-    public bool AreHarmless => found.TrueForAll(f => f.Severity < Severity.Defect);
+    public bool AreHarmless { get; private set; } = true;
+
+    /// <summary>The panel cannot be used, and whatever else is said of it will not be read.</summary>
+    public bool AreTooMany => !AreHarmless && found.Count >= Kept;
 
     /// <summary>How much was said so far.</summary>
     public int Count => found.Count;
@@ -37,7 +45,8 @@ internal sealed class BindingFindings
     /// <summary>What is said again of the same place is said once.</summary>
     public void Add(Finding finding)
     {
-        if (said.Add((finding.Code, finding.Message, finding.Location)))
+        AreHarmless &= finding.Severity < Severity.Defect;
+        if (found.Count < Kept && said.Add((finding.Code, finding.Message, finding.Location)))
             found.Add(finding);
     }
 

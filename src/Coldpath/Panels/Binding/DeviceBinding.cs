@@ -14,7 +14,7 @@ internal sealed class DeviceBinding
         foreach (var declaration in panel.Statements.OfType<DeclarationSyntax>())
         foreach (var tag in declaration.Tags)
         {
-            var device = make(declaration, tag, header.System);
+            var device = findings.AreTooMany ? Left(declaration) : make(declaration, tag, header.System);
             Roster.Add(new Declared(tag.Text, device.Blueprint, tag.Span));
             made.TryAdd(tag.Text, device);
             findings.Add(device.Findings);
@@ -72,6 +72,9 @@ internal sealed class DeviceBinding
         }
         return runs;
     }
+
+    private static MadeDevice Left(DeclarationSyntax declaration) =>
+        new(null, CommonRatings.Split(declaration.Atoms), []);
 
     private static Knowledge Said(CommonRatings common) =>
         common.FromDrawing ? Knowledge.FromDrawing

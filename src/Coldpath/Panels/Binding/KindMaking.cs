@@ -5,11 +5,15 @@ using Coldpath.Notation.Syntax;
 
 namespace Coldpath.Panels.Binding;
 
-/// <summary>Makes devices of the kinds of a library and of the panel's own.</summary>
+/// <summary>
+/// Makes devices of the kinds of a library and of the panel's own; devices of one panel with the same kind and ratings
+/// share a blueprint, which knows neither tag nor place.
+/// </summary>
 internal sealed class KindMaking
 {
     private readonly KindLibrary library;
     private readonly IReadOnlySet<string> brokenWords;
+    private readonly Dictionary<string, Blueprint> alike = new(StringComparer.Ordinal);
 
     public KindMaking(PanelSyntax panel, KindLibrary standard)
     {
@@ -25,8 +29,13 @@ internal sealed class KindMaking
         var common = CommonRatings.Split(declaration.Atoms);
         if (library.Find(declaration.KindName) is not { } kind)
             return new MadeDevice(null, common, Unknown(declaration, tag));
+        var written = string.Join('\n', common.Rest.Select(a => a.Span.Text).Prepend(kind.KindName));
+        if (alike.TryGetValue(written, out var blueprint))
+            return new MadeDevice(blueprint, common, []);
         var device = new DeviceDeclaration(tag.Text, common.Rest, declaration.Span);
         var made = KindCompiler.Instantiate(kind, library, device, facts);
+        if (made is { Blueprint: { } sound, Findings: [] })
+            alike.Add(written, sound);
         return new MadeDevice(made.Blueprint, common, made.Findings);
     }
 

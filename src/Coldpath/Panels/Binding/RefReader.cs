@@ -38,6 +38,8 @@ internal sealed class RefReader(
 
     private Reading ReadAnew(RefSyntax reference)
     {
+        if (findings.AreTooMany)
+            return new Unreadable(reference);
         if (Nodes.NamedBy(reference) is { } named && IsNode(named.Text))
             return NodeNamed(reference, named.Text);
         var tags = Enumerable

@@ -30,7 +30,8 @@ internal sealed class WiringBinding(
     {
         foreach (var wire in panel.Statements.OfType<WireSyntax>())
             Join(wire);
-        WeaveAll([.. panel.Statements.OfType<ChainSyntax>()]);
+        if (!findings.AreTooMany)
+            WeaveAll([.. panel.Statements.OfType<ChainSyntax>()]);
         var conductors = Conductors(areAll: true);
         foreach (var use in uses)
             Confirm(use, conductors);
