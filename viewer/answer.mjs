@@ -2,17 +2,19 @@
 
 import { readNetlist } from './netlist.mjs';
 import { table } from './table.mjs';
+import { survey } from './survey.mjs';
 import { isolatingSets, liveAt, judge } from './questions.mjs';
 
 const OPERATIONS = {
   table: (panel, request) => table(panel, request),
+  survey: (panel, request) => survey(panel, request),
   isolate: (panel, request) => isolatingSets(panel, request),
   live: (panel, request) => liveAt(panel, request.state ?? {}),
   intent: (panel, request) => judge(panel, request.index === undefined ? request.intent : panel.intents[request.index]),
 };
 
 /**
- * @param {{op:'table'|'isolate'|'live'|'intent', netlist:any, readings?:any, failures?:number, target?:string[], isolators?:string[],
+ * @param {{op:'table'|'survey'|'isolate'|'live'|'intent', netlist:any, readings?:any, failures?:number, questions?:any[], limit?:number, target?:string[], isolators?:string[],
  *   state?:Record<string,string>, index?:number, intent?:any}} request
  * @returns {any}
  */

@@ -104,7 +104,8 @@ export class State {
     this.may = new Uint8Array(moves.length);
     /** NONE, CERTAIN or OPTIONAL for each move, then each short-circuit entry. */
     this.enabled = new Uint8Array(moves.length + entries.length);
-    this.blocked = false;
+    /** Variables whose armature wants a move that a constraint forbids. */
+    this.blocked = [];
   }
 
   /** @param {number} index */
@@ -117,7 +118,7 @@ export class State {
   /** Finds the moves of `values`. */
   find() {
     const { rules, values, enabled } = this, record = this.record = this.records.of(values);
-    this.blocked = false;
+    this.blocked.length = 0;
     this.findEntries();
     for (let m = 0; m < rules.moves.length; m++) {
       const move = rules.moves[m];
@@ -126,7 +127,7 @@ export class State {
       let able = NONE;
       if (values[move.variable] === move.from) able = record.shorted ? this.inShort(move, when, may) : when ? CERTAIN : may ? OPTIONAL : NONE;
       if (able !== NONE && !this.allowed(move.variable, move.to)) {
-        if (able === CERTAIN && move.armature) this.blocked = true;
+        if (able === CERTAIN && move.armature) this.blocked.push(move.variable);
         able = NONE;
       }
       enabled[m] = able;

@@ -45,7 +45,7 @@ export class Atoms {
       case 'fed': return { key, nets: nets(json.fed), order: json.order ?? 'any', grade: gradeOf(json, 'solid', GRADES) };
       case 'single': return { key, nets: nets(json.single), grade: gradeOf(json, 'load', GRADES) };
       case 'joined': return { key, nets: nets(json.joined) };
-      case 'live': return { key, net: panel.net(json.live) };
+      case 'live': return { key, net: panel.net(json.live), from: json.from === undefined ? -1 : panel.supply(json.from) };
       case 'runs': return { key, load: panel.load(json.runs), bit: turnBit(json.turns ?? 'any') };
       case 'short': return { key, supply: panel.supply(json.short) };
       default:
@@ -150,7 +150,7 @@ export class Network {
     }
   }
 
-  forget() { this.reach.forget(); this.carries.forget(); this.shorts.forget(); this.liveKnown = false; }
+  forget() { this.reach.forget(); this.carries.forget(); this.shorts.forget(); this.liveKnown = false; this.bySupply = null; }
 
   /** The truth of the atoms of the moves and questions. @returns {Uint8Array} */
   askAll() {
@@ -168,7 +168,7 @@ export class Network {
       case 'fed': return this.fed(atom);
       case 'single': return this.single(atom);
       case 'joined': return atom.nets.every(net => this.reach.joined(net, atom.nets[0]));
-      case 'live': return this.live()[atom.net] !== DEAD;
+      case 'live': return (atom.from < 0 ? this.live() : this.liveFrom(atom.from))[atom.net] !== DEAD;
       case 'runs': return (this.loads.runs(atom.load) & atom.bit) !== 0;
       case 'short': return this.shorts.find() && this.shorts.supplies[atom.supply] === 1;
       // Quiet belongs to a state, not to its network: whoever asks a question fills it in.
@@ -223,6 +223,12 @@ export class Network {
   live() {
     if (!this.liveKnown) { this.reach.flood(this.everySupply, true, this.scratch); this.liveKnown = true; }
     return this.scratch;
+  }
+
+  /** The same, counting the conductors of one supply only. @param {number} supply @returns {Uint8Array} */
+  liveFrom(supply) {
+    this.bySupply ??= [];
+    return this.bySupply[supply] ??= this.reach.flood([supply], true, new Uint8Array(this.panel.nets.length));
   }
 
   /** Everything a table shows of one network. */

@@ -58,7 +58,7 @@ class Columns {
       if (state.enabled[m] === CERTAIN) setBit(this.certain[m], i);
       else if (state.enabled[m] === OPTIONAL) setBit(this.optional[m], i);
     }
-    if (state.blocked) setBit(this.blocked, i);
+    if (state.blocked.length > 0) setBit(this.blocked, i);
     if (space.panel.constraints.every(c => c.holds(state.values))) setBit(this.allowed, i);
   }
 
