@@ -18,6 +18,7 @@ public static class Catalogue
         new RotationDiffers(),
         new IsolatorLeavesPole(),
         new ControllerLeavesPole(),
+        new StopWithoutEffect(),
         new WayWithoutShortCircuitDevice(),
         new WayWithoutOverload(),
         new OverloadTripIgnored(),
