@@ -44,6 +44,33 @@ public class KindTextTests
         library.Names.Should().Contain("sluice switch").And.Contain("contactor");
     }
 
+    [Theory]
+    [InlineData("when loosely energised [A1 - A2] between 85 % of coil and 110 % of coil", true)]
+    [InlineData("when energised [A1 - A2] between 85 % of coil and 110 % of coil", false)]
+    [InlineData("when not loosely energised [A1 - A2] between 20 % of coil and 110 % of coil", false)]
+    public void ABandOfVoltageThroughLoadsIsNeverSure(string when, bool optional)
+    {
+        var library = Declared.With(
+            $"""
+            kind odd relay
+              means "pulls in at what comes through a lamp"
+              takes coil in V, needed
+              variable flap: out | in, cell
+                out -> in by settle {when}
+              load winding [A1 - A2]
+            end
+            """
+        );
+
+        var move = Declared
+            .Device("odd relay B7 coil 230 V", library: library)
+            .Network.Variables.Single(v => v.Name == "flap")
+            .Moves.Single();
+
+        (move.When == Expression.False).Should().Be(optional);
+        (move.May != Expression.False).Should().Be(optional);
+    }
+
     [Fact]
     public void LikeTakesAllLinesButWhatItIsCalled()
     {

@@ -151,7 +151,7 @@ internal sealed class VariableBuilder(KindContext context)
             context.Conditions.Of(line.When, pole, ConditionUse.Move),
             line.May is null ? Expression.False : context.Conditions.Of(line.May, pole, ConditionUse.Move)
         );
-        variables[at] = variable with { Moves = [.. variable.Moves, move] };
+        variables[at] = variable with { Moves = [.. variable.Moves, SureMove.Of(move)] };
     }
 
     private void CheckValue(WordSyntax value, IReadOnlyList<string> values, string variable)
