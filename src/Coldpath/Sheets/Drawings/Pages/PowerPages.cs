@@ -38,7 +38,8 @@ internal sealed class PowerPages(Panel panel, Division division, DrawRequest req
         {
             var circuit = CircuitOf(units);
             var lanes = circuit.Lanes.Members.Count;
-            var first = Most(units, circuit.LaneOf, lanes);
+            var fitting = Most(units, circuit.LaneOf, lanes);
+            var first = Whole(fitting, units, circuit);
             if (first.Count == 0)
             {
                 var lane = units.Where((_, i) => circuit.LaneOf(i) == 0).ToList();
@@ -48,6 +49,34 @@ internal sealed class PowerPages(Panel panel, Division division, DrawRequest req
             units = [.. units.Except(first)];
         }
     }
+
+    /// <summary>
+    /// Fewer lanes where that keeps together what hangs together apart from the first lane, such as the two fuses of
+    /// one transformer.
+    /// </summary>
+    private static IReadOnlyList<Unit> Whole(
+        IReadOnlyList<Unit> fitting,
+        IReadOnlyList<Unit> units,
+        PowerCircuit circuit
+    )
+    {
+        if (fitting.Count == 0 || fitting.Count == units.Count)
+            return fitting;
+        var taken = fitting.ToHashSet();
+        var cut =
+            Enumerable.Range(0, units.Count).Where(i => taken.Contains(units[i])).Max(circuit.LaneOf) + 1;
+        while (cut > 0 && Severs(cut, circuit))
+            cut--;
+        return cut == 0 ? fitting : [.. units.Where((_, i) => circuit.LaneOf(i) < cut)];
+    }
+
+    /// <summary>Whether wires that do not touch the first lane lead from lanes before the cut to lanes behind it.</summary>
+    private static bool Severs(int cut, PowerCircuit circuit) =>
+        circuit.Joints.Any(j =>
+        {
+            var lanes = j.Select(p => circuit.LaneOf(p.Block)).ToList();
+            return lanes.Min() is var first && first > 0 && first < cut && lanes.Max() >= cut;
+        });
 
     /// <summary>Those in the most places from the first that fit on one sheet; empty when not even the first does.</summary>
     private IReadOnlyList<Unit> Most(IReadOnlyList<Unit> units, Func<int, int> place, int places)

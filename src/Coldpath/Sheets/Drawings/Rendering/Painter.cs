@@ -43,7 +43,7 @@ internal sealed class Painter(SKCanvas canvas, Faces faces)
         using var path = new SKPathBuilder();
         path.AddPoly([.. line.Points.Select(Point)], line.Closed);
         using var detached = path.Detach();
-        using var paint = Pen(line.Ink, figure, figure.Kind == FigureKind.Wire);
+        using var paint = Pen(line.Ink, figure, figure.Kind is FigureKind.Wire or FigureKind.Paper);
         if (line.Filled)
             paint.Style = SKPaintStyle.StrokeAndFill;
         canvas.DrawPath(detached, paint);

@@ -8,7 +8,7 @@ internal static class SvgShape
 {
     public static void Write(StringBuilder svg, Shape shape, Figure figure)
     {
-        var isWire = figure.Kind == FigureKind.Wire;
+        var isWire = figure.Kind is FigureKind.Wire or FigureKind.Paper;
         switch (shape)
         {
             case Polyline line:

@@ -10,6 +10,9 @@ internal static class Tones
     /// <param name="Dashes">Of wires.</param>
     private sealed record Look(double Weight, double[] Dashes, string Colour);
 
+    /// <summary>The whole weight of a wire would fill the small details of a symbol.</summary>
+    private static double OfSymbol(double weight) => weight <= 1 ? weight : (1 + weight) / 2;
+
     public static string Colour(Tone tone) => LookOf(tone).Colour;
 
     /// <param name="ink">Of the shape.</param>
@@ -21,7 +24,11 @@ internal static class Tones
         var (width, dashes) = Plain(ink);
         return ink is Ink.Dashed or Ink.DashDot
             ? new(width, dashes, look.Colour)
-            : new(Math.Round(width * look.Weight, 3), isWire ? look.Dashes : dashes, look.Colour);
+            : new(
+                Math.Round(width * (isWire ? look.Weight : OfSymbol(look.Weight)), 3),
+                isWire ? look.Dashes : dashes,
+                look.Colour
+            );
     }
 
     private static Look LookOf(Tone tone) =>
