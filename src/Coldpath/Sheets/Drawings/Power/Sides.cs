@@ -20,10 +20,13 @@ internal sealed record Sides(IReadOnlyList<string> Above, IReadOnlyList<string> 
         foreach (var terminal in unit.Terminals)
         {
             var (line, load) = (blueprint.LineSide.Contains(terminal), blueprint.LoadSide.Contains(terminal));
-            if (
-                ends.Contains(terminal) && (!begins.Contains(terminal) || (load && tapped.Contains(terminal)))
-            )
+            var fed =
+                ends.Contains(terminal)
+                && (!begins.Contains(terminal) || (load && tapped.Contains(terminal)));
+            if (fed && (load || !line))
                 below.Add(terminal);
+            else if (fed)
+                above.Add(terminal);
             else if (begins.Contains(terminal))
                 above.Add(terminal);
             else if (line && load)
