@@ -12,8 +12,6 @@ internal sealed class NetCells(LadderFacts facts)
     /// <param name="ends">The rung or branch ends at it.</param>
     public LaidCell Node(RungNode node, bool begins, bool ends)
     {
-        if (node.Name == PanelWires.Earth && (begins || ends))
-            return Flags.Earth(node.Span, node.At, begins);
         var figure = NameFigure(node.Name, node.At, node.Span);
         var lines = NameLines(node.Name, node.At);
         return begins || ends

@@ -39,9 +39,8 @@ internal sealed class Rails
 
     public string? RightOf(Rung rung) => NodeNet(rung.End) is { } net && right.Contains(net) ? net : null;
 
-    /// <summary>The net of a node at a rung's end; null for anything else and for the earth.</summary>
-    public string? NodeNet(RungPiece? piece) =>
-        piece is RungNode node && node.Name != PanelWires.Earth ? knots.NetOf(node.At) : null;
+    /// <summary>The net of a node at a rung's end; null for anything else.</summary>
+    public string? NodeNet(RungPiece? piece) => piece is RungNode node ? knots.NetOf(node.At) : null;
 
     private static Dictionary<string, int> Counted(IEnumerable<string?> nets) =>
         nets.OfType<string>()

@@ -120,6 +120,7 @@ internal sealed class RungDrafting
         {
             RungPart part => Made(part, () => parts.Of(rung, part)),
             RungNode node => Made(node, () => nets.Node(node, begins, ends)),
+            RungEarth earth => Made(earth, () => Flags.Earth(earth.Span, earth.At, earth.Begins)),
             RungFork fork => Fork(rung, fork, limit),
             RungRow row => Row(rung, row, limit, begins, ends),
             _ => throw new ArgumentException("unknown piece", nameof(piece)),

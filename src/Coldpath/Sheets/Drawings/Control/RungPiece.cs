@@ -17,8 +17,12 @@ internal sealed record RungRow(IReadOnlyList<RungPiece> Pieces, int In, int Out)
 internal sealed record RungFork(IReadOnlyList<RungPiece> Branches, int In, int Out, bool OpenIn, bool OpenOut)
     : RungPiece(In, Out);
 
-/// <summary>A node, rail or wire number; "PE" for the earth.</summary>
+/// <summary>A node, rail or wire number.</summary>
 internal sealed record RungNode(string Name, Span Span, int At) : RungPiece(At, At);
+
+/// <summary>A wire to the earth. The earth joins nothing: what meets at it is bonded, each for itself.</summary>
+/// <param name="Begins">The wire begins here; else it ends.</param>
+internal sealed record RungEarth(Span Span, int At, bool Begins) : RungPiece(At, At);
 
 /// <summary>A part of a device, or a terminal of it.</summary>
 /// <param name="Left">Its terminal on the left; null where the rung begins here.</param>

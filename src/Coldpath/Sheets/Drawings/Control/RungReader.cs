@@ -1,4 +1,5 @@
 using System.Globalization;
+using Coldpath.Findings;
 using Coldpath.Panels;
 
 namespace Coldpath.Sheets.Drawings.Control;
@@ -56,9 +57,9 @@ internal sealed class RungReader
         );
     }
 
-    private static bool BeginsHere(RungPiece piece) => piece is RungNode or RungPart { Left: null };
+    private static bool BeginsHere(RungPiece piece) => piece is RungNode or RungEarth or RungPart { Left: null };
 
-    private static bool EndsHere(RungPiece piece) => piece is RungNode or RungPart { Right: null };
+    private static bool EndsHere(RungPiece piece) => piece is RungNode or RungEarth or RungPart { Right: null };
 
     private RungPiece Piece(ChainPiece piece, int conductor, int into, int outOf, bool begins, bool ends) =>
         piece switch
@@ -72,6 +73,7 @@ internal sealed class RungReader
                 into,
                 outOf
             ),
+            NodeStop { Name: PanelWires.Earth } => Earth(piece.Span, into, outOf, begins, ends),
             NodeStop node => Node(node.Name, node, into, outOf),
             Passage passage => Node(passage.Device, passage, into, outOf),
             _ => Node("", piece, into, outOf),
@@ -107,6 +109,14 @@ internal sealed class RungReader
             begins,
             ends
         );
+
+    private static RungPiece Earth(Span span, int into, int outOf, bool begins, bool ends)
+    {
+        var (end, begin) = (new RungEarth(span, into, false), new RungEarth(span, outOf, true));
+        return begins ? begin
+            : ends ? end
+            : new RungRow([end, begin], into, outOf);
+    }
 
     private RungNode Node(string name, ChainPiece piece, int into, int outOf)
     {
