@@ -31,8 +31,15 @@ public sealed class IntentRefuted : Check
                 e.Report(this, judged.Devices)
                     .On(judged.Span)
                     .Points(judged.Verdict.LiveNets.SelectMany(e.Panel.PointsOf))
-                    .Says($"not so: {judged.Sentence}")
+                    .Says($"not so: {judged.Sentence}{Meaning(judged.Intent)}")
                     .Telling(judged)
                     .Finding
             );
+
+    /// <summary>A way counts only where the load depends on each device of it: that it conducts is not enough.</summary>
+    private static string Meaning(Intent intent) =>
+        intent is { Form: IntentForm.Can, Via.Count: > 0 and var devices }
+            ? $": no state is reached in which {intent.Of} runs and would not without "
+                + $"{(devices > 1 ? "each of " : "")}{Evidence.List(intent.Via)}"
+            : "";
 }
