@@ -16,7 +16,7 @@ public sealed class UnconnectedPole : Check
             Title = "A main pole or a coil is not connected on one side.",
             Why = "Either the panel is unfinished or the description is.",
             Reference = "common practice",
-            Remedy = "connect it, or take a device with fewer poles",
+            Remedy = "connect it; where a pole is not needed take a device with fewer",
             Example = new(
                 "direct-on-line",
                 ["rung 3  11  -> NO Q1 -> coil K1 -> 2"],
