@@ -52,13 +52,18 @@ internal static class Legend
             );
         if (drawn.Any(f => f.Kind == FigureKind.Wire))
             yield return ("crossing, not joined", Tone.Plain, [Line(Ink.Line), Upright]);
-        if (drawn.Any(f => f.Kind == FigureKind.Link))
+        if (drawn.Any(f => f.Kind == FigureKind.Link && f.Shapes.Any(s => s is Polyline)))
             yield return ("mechanical interlock", Tone.Plain, [Line(Ink.Dashed)]);
         if (drawn.Any(f => f.Kind == FigureKind.Outline))
             yield return ("in one place", Tone.Plain, [Line(Ink.DashDot)]);
-        if (drawn.Any(f => f.Kind == FigureKind.Reference))
+        if (drawn.Any(f => f.Kind == FigureKind.Reference && f.Shapes.Any(IsHead)))
             yield return ("goes on where it says", Tone.Plain, [Line(Ink.Line), Head]);
     }
+
+    /// <summary>The head of an arrow: letters, underlines and the sign of the earth also refer to something.</summary>
+    private static bool IsHead(Shape shape) =>
+        shape is Polyline { Filled: true }
+        || shape is Polyline { Points: [var left, _, var right] } && (left.X == right.X || left.Y == right.Y);
 
     private static (Tone Tone, string Means)[] Tones(Vocabulary words) =>
         [

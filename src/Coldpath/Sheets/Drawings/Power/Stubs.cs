@@ -21,7 +21,10 @@ internal static class Stubs
             var here = net.Terminals.SelectMany(t => ports[t]).Distinct().ToList();
             if (here.Count == 0)
                 continue;
-            var port = here.MinBy(p => (jointSize[p.Index] > 1, p.Above, -circuit.Rows[p.Block], p.Index))!;
+            var bridge = here.Find(p => p.Terminals.Count(net.Terminals.Contains) > 1);
+            var port =
+                bridge
+                ?? here.MinBy(p => (jointSize[p.Index] > 1, p.Above, -circuit.Rows[p.Block], p.Index))!;
             var away = net
                 .Terminals.Where(t => !ports.Contains(t))
                 .Select(elsewhere)
@@ -29,9 +32,11 @@ internal static class Stubs
                 .OrderBy(w => w.Length)
                 .ThenBy(w => w, StringComparer.Ordinal)
                 .ToList();
+            var name = away.Count > 0 ? NameAt(port, net) : string.Join(", ", net.Names);
+            if (bridge is not null)
+                name = string.Join(", ", new[] { name, Bridged }.Where(w => w.Length > 0));
             if (untraced.Contains(net.Name))
                 away.Add("not traced");
-            var name = string.Join(", ", net.Names);
             var text = away.Count == 0 ? name : $"{name} \u2192 {Gathered(away)}".TrimStart();
             var earthed = bonds.Contains(net.Name);
             if (text.Length > 0 || earthed)
@@ -49,6 +54,15 @@ internal static class Stubs
         }
         return [.. stubs.GroupBy(s => s.Port).Select(Together)];
     }
+
+    /// <summary>
+    /// What a net that goes on elsewhere is called at each of its ends, so that they can be told to be one: where it has
+    /// no name of its own, its first terminal, or in one-line form the device of that.
+    /// </summary>
+    private static string NameAt(Port port, PanelNet net) =>
+        net.Names.Count > 0 ? string.Join(", ", net.Names)
+        : port.Terminals.Count > 1 ? net.Terminals[0].Device
+        : net.Terminals[0].ToString();
 
     /// <summary>In one-line form several nets may speak at one port.</summary>
     private static Stub Together(IEnumerable<Stub> stubs)
@@ -85,4 +99,7 @@ internal static class Stubs
         );
 
     private const int Named = 2;
+
+    /// <summary>Said where all conductors of one line are one net: a star point, poles side by side.</summary>
+    private const string Bridged = "joined";
 }
