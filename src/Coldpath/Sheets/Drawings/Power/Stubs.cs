@@ -21,7 +21,9 @@ internal static class Stubs
             var here = net.Terminals.SelectMany(t => ports[t]).Distinct().ToList();
             if (here.Count == 0)
                 continue;
-            var port = here.MinBy(p => (jointSize[p.Index] > 1, p.Above, -circuit.Rows[p.Block], p.Index))!;
+            var tied = here.Find(p => p.Terminals.Count(net.Terminals.Contains) > 1);
+            var port =
+                tied ?? here.MinBy(p => (jointSize[p.Index] > 1, p.Above, -circuit.Rows[p.Block], p.Index))!;
             var away = net
                 .Terminals.Where(t => !ports.Contains(t))
                 .Select(elsewhere)
@@ -32,7 +34,8 @@ internal static class Stubs
             if (untraced.Contains(net.Name))
                 away.Add("not traced");
             var name = string.Join(", ", net.Names);
-            var text = away.Count == 0 ? name : $"{name} \u2192 {Gathered(away)}".TrimStart();
+            var said = away.Count == 0 ? name : $"{name} \u2192 {Gathered(away)}".TrimStart();
+            var text = tied is null ? said : $"{said} joined".TrimStart();
             var earthed = bonds.Contains(net.Name);
             if (text.Length > 0 || earthed)
                 stubs.Add(
@@ -43,7 +46,8 @@ internal static class Stubs
                         Title(net, away, earthed),
                         away.Count > 0,
                         earthed,
-                        jointSize[port.Index] == 1
+                        jointSize[port.Index] == 1,
+                        tied is not null
                     )
                 );
         }
@@ -60,6 +64,7 @@ internal static class Stubs
             Title = string.Join("; ", all.Select(s => s.Title).Distinct()),
             GoesOn = all.Any(s => s.GoesOn),
             Earthed = all.Any(s => s.Earthed),
+            Tied = all.Any(s => s.Tied),
         };
     }
 
