@@ -32,6 +32,10 @@ public class LadderCornerTests
     [Fact]
     public void The_earth_in_a_rung_joins_nothing() => ShouldBeDrawn("rung 1 1 -> S2 -> PE -> S3 -> 2");
 
+    [Fact]
+    public void Each_branch_behind_the_earth_has_a_wire_of_its_own() =>
+        ShouldBeDrawn("rung 1 PE -> ( coil K3 | X1:3 -> S2 | ( P1 | S3 ) ) -> P2 -> 2");
+
     private static void ShouldBeDrawn(string rungs)
     {
         foreach (
