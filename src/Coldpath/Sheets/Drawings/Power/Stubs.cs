@@ -5,8 +5,11 @@ namespace Coldpath.Sheets.Drawings.Power;
 /// <summary>Finds what is to be said at which port of a sheet.</summary>
 internal static class Stubs
 {
-    /// <param name="elsewhere">Words for where a terminal that is not on this sheet is drawn: "rungs", "sheet 2".</param>
-    public static IReadOnlyList<Stub> Of(PowerCircuit circuit, Func<Terminal, string> elsewhere)
+    /// <param name="elsewhere">
+    /// Words for where a net's terminal that is not on this sheet is drawn, or, without one, where the ladder names the
+    /// net: "rung 4", "sheet 2".
+    /// </param>
+    public static IReadOnlyList<Stub> Of(PowerCircuit circuit, Func<PanelNet, Terminal?, string> elsewhere)
     {
         var ports = circuit
             .Blocks.SelectMany(b => b.Ports)
@@ -26,11 +29,13 @@ internal static class Stubs
                 tied ?? here.MinBy(p => (jointSize[p.Index] > 1, p.Above, -circuit.Rows[p.Block], p.Index))!;
             var away = net
                 .Terminals.Where(t => !ports.Contains(t))
-                .Select(elsewhere)
+                .Select(t => elsewhere(net, t))
                 .Distinct()
                 .OrderBy(w => w.Length)
                 .ThenBy(w => w, StringComparer.Ordinal)
                 .ToList();
+            if (away.Count == 0 && circuit.InRungs.Contains(net))
+                away.Add(elsewhere(net, null));
             if (untraced.Contains(net.Name))
                 away.Add("not traced");
             var name = string.Join(", ", net.Names);

@@ -11,11 +11,7 @@ namespace Coldpath.Tests.Sheets.Drawings.Control;
 /// </summary>
 internal static class RandomRungs
 {
-    private const string Header = """
-        panel "Trial"
-          rules   RULES
-          system  400 V 3-phase 50 Hz, TN-S
-
+    private const string Devices = """
         supply               MAINS 400/230 V, available 6 kA
         disconnect           Q1    25 A, lockable, in "panel"
         fuse                 F1    three-pole 20 A class gG
@@ -47,11 +43,16 @@ internal static class RandomRungs
         """;
 
     public static Gen<string> Texts =>
-        from rules in Of("IEC", "NEC")
+        from head in RandomPanels.Heads
+        from circuit in Circuits
+        select head + circuit;
+
+    /// <summary>Devices and chains alone.</summary>
+    public static Gen<string> Circuits =>
         from rungs in Rung.List[1, 9]
         from wires in Wire.List[0, 4]
         from untraced in Gen.Const("untraced X1:@ because \"far hall\"").List[0, 1]
-        select Header.Replace("RULES", rules, StringComparison.Ordinal) + Lines(rungs, wires, untraced);
+        select Devices + Lines(rungs, wires, untraced);
 
     private static string Lines(List<string> rungs, List<string> wires, List<string> untraced)
     {
@@ -98,7 +99,10 @@ internal static class RandomRungs
         (2, Gen.Const("P1 -> 2")),
         (1, Gen.Const("coil K4 -> F2:95-96 -> 2")),
         (1, Gen.Const("( coil K3 -> 2 | P2 -> 2 )")),
-        (1, Of("( coil K% -> PE | P1 -> 4 )", "( S2 -> node 101 | B1 -> PE )", "( NO K3 -> X1:@ | P2 -> 2 )")),
+        (
+            1,
+            Of("( coil K% -> PE | P1 -> 4 )", "( S2 -> node 101 | B1 -> PE )", "( NO K3 -> X1:@ | P2 -> 2 )")
+        ),
         (1, Of("P2 -> 4", "coil K% -> 4")),
         (1, Of("2", "1", "3")),
         (4, Node),
