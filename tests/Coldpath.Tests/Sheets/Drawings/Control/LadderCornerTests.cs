@@ -36,6 +36,14 @@ public class LadderCornerTests
     public void Each_branch_behind_the_earth_has_a_wire_of_its_own() =>
         ShouldBeDrawn("rung 1 PE -> ( coil K3 | X1:3 -> S2 | ( P1 | S3 ) ) -> P2 -> 2");
 
+    [Theory]
+    [InlineData("S2 -> PE | S3")]
+    [InlineData("S3 | S2 -> PE")]
+    [InlineData("PE | S3")]
+    [InlineData("S2 | PE -> ( S3 | P1 )")]
+    public void The_earth_in_a_branch_joins_nothing(string branches) =>
+        ShouldBeDrawn($"rung 1 1 -> ( {branches} ) -> coil K3 -> 2");
+
     private static void ShouldBeDrawn(string rungs)
     {
         foreach (

@@ -113,7 +113,7 @@ internal static class RandomRungs
         (6, Of("NO K1", "NC K2", "NO K3", "NC K4", "NO K6", "NO F2", "NC K5")),
         (3, Of("S2", "S3", "B1", "S1 at HAND", "S1 at HAND or AUTO")),
         (2, Gen.Const("X1:@")),
-        (1, Of("node 103", "node 104", "node 100", "coil K%", "F2:97-98"))
+        (1, Of("node 103", "node 104", "node 100", "coil K%", "F2:97-98", "PE"))
     );
 
     private static Gen<string> Rung =>
