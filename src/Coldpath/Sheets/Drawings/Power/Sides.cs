@@ -9,40 +9,14 @@ internal sealed record Sides(IReadOnlyList<string> Above, IReadOnlyList<string> 
     public static Sides Of(Unit unit, IReadOnlyList<ElementPath> paths, IReadOnlyList<Passage> touches)
     {
         var blueprint = unit.Device.Blueprint;
-        var (above, below) = (new List<string>(), new List<string>());
-        var begins = paths.Select(p => p.From).ToHashSet(StringComparer.Ordinal);
-        var ends = paths.Where(p => p.IsThrough).Select(p => p.To).ToHashSet(StringComparer.Ordinal);
-        var tapped = paths
-            .Where(p => p is { IsThrough: true, IsLoad: false })
-            .Select(p => p.To)
-            .ToHashSet(StringComparer.Ordinal);
-        var left = touches.SelectMany(t => t.Left).ToHashSet(StringComparer.Ordinal);
-        foreach (var terminal in unit.Terminals)
-        {
-            var (line, load) = (blueprint.LineSide.Contains(terminal), blueprint.LoadSide.Contains(terminal));
-            var fed =
-                ends.Contains(terminal)
-                && (!begins.Contains(terminal) || (load && tapped.Contains(terminal)));
-            if (fed && (load || !line))
-                below.Add(terminal);
-            else if (fed)
-                above.Add(terminal);
-            else if (begins.Contains(terminal))
-                above.Add(terminal);
-            else if (line && load)
-            {
-                above.Add(terminal);
-                below.Add(terminal);
-            }
-            else if (line || (!load && left.Contains(terminal)))
-                above.Add(terminal);
-            else
-                below.Add(terminal);
-        }
+        var side = new Sidedness(blueprint, paths, touches);
         var feedsWindings = paths.Any(p => p.IsLoad && p.IsThrough);
         return new(
-            InOrder(above, blueprint.LineSide),
-            InOrder(below, feedsWindings ? AsTouched(touches) : blueprint.LoadSide)
+            InOrder(unit.Terminals.Where(side.IsAbove), blueprint.LineSide),
+            InOrder(
+                unit.Terminals.Where(side.IsBelow),
+                feedsWindings ? AsTouched(touches) : blueprint.LoadSide
+            )
         );
     }
 
@@ -50,9 +24,9 @@ internal sealed record Sides(IReadOnlyList<string> Above, IReadOnlyList<string> 
     private static IReadOnlyList<string> AsTouched(IReadOnlyList<Passage> touches) =>
         [.. touches.SelectMany(t => t.Left.Concat(t.Right)).Distinct()];
 
-    private static IReadOnlyList<string> InOrder(List<string> terminals, IReadOnlyList<string> order)
+    private static IReadOnlyList<string> InOrder(IEnumerable<string> terminals, IReadOnlyList<string> order)
     {
-        var rank = order.Distinct().Select((t, i) => (t, i)).ToDictionary(p => p.t, p => p.i);
+        var rank = order.Distinct().Select((t, i) => (t, i)).ToDictionary();
         return [.. terminals.OrderBy(t => rank.GetValueOrDefault(t, int.MaxValue))];
     }
 }
