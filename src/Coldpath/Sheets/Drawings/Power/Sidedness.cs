@@ -36,12 +36,7 @@ internal sealed class Sidedness
     /// <summary>A bar that no element joins to another stands below too when it is both line and load side.</summary>
     public bool IsBelow(string terminal) =>
         !IsAbove(terminal)
-        || (
-            !fed.Contains(terminal)
-            && !begins.Contains(terminal)
-            && IsLine(terminal)
-            && IsLoad(terminal)
-        );
+        || (!fed.Contains(terminal) && !begins.Contains(terminal) && IsLine(terminal) && IsLoad(terminal));
 
     private bool IsLine(string terminal) => blueprint.LineSide.Contains(terminal);
 
