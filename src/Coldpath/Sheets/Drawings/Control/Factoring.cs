@@ -16,7 +16,9 @@ internal static class Factoring
         if (pieces[^1] is not InParallel group)
             return piece;
         var branches = group.Branches.Select(Ended).ToList();
-        var last = branches.Select(b => PiecesOf(b) is [_, .., NodeStop { Name: not PanelWires.Earth } node] ? node : null).ToList();
+        var last = branches
+            .Select(b => PiecesOf(b) is [_, .., NodeStop { Name: not PanelWires.Earth } node] ? node : null)
+            .ToList();
         if (last.Any(n => n is null || n.Name != last[0]!.Name))
             return Row([.. pieces.SkipLast(1), group with { Branches = branches }], piece);
         var rest = branches.Select(b => Row([.. PiecesOf(b).SkipLast(1)], b)).ToList();
@@ -29,7 +31,9 @@ internal static class Factoring
         if (pieces[0] is not InParallel group)
             return piece;
         var branches = group.Branches.Select(Begun).ToList();
-        var first = branches.Select(b => PiecesOf(b) is [NodeStop { Name: not PanelWires.Earth } node, _, ..] ? node : null).ToList();
+        var first = branches
+            .Select(b => PiecesOf(b) is [NodeStop { Name: not PanelWires.Earth } node, _, ..] ? node : null)
+            .ToList();
         if (first.Any(n => n is null || n.Name != first[0]!.Name))
             return Row([group with { Branches = branches }, .. pieces.Skip(1)], piece);
         var rest = branches.Select(b => Row([.. PiecesOf(b).Skip(1)], b)).ToList();

@@ -57,9 +57,11 @@ internal sealed class RungReader
         );
     }
 
-    private static bool BeginsHere(RungPiece piece) => piece is RungNode or RungEarth or RungPart { Left: null };
+    private static bool BeginsHere(RungPiece piece) =>
+        piece is RungNode or RungEarth or RungPart { Left: null };
 
-    private static bool EndsHere(RungPiece piece) => piece is RungNode or RungEarth or RungPart { Right: null };
+    private static bool EndsHere(RungPiece piece) =>
+        piece is RungNode or RungEarth or RungPart { Right: null };
 
     private RungPiece Piece(ChainPiece piece, int conductor, int into, int outOf, bool begins, bool ends) =>
         piece switch
