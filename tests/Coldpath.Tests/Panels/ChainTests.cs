@@ -157,6 +157,17 @@ public class ChainTests
         netlist.NetOf("MAINS:N").Should().NotBe("PE");
     }
 
+    [Theory]
+    [InlineData("X1:1 -> PE | X1:2")]
+    [InlineData("X1:2 | X1:1 -> PE")]
+    public void Branches_join_whichever_of_them_ends_at_the_earth(string branches)
+    {
+        var (panel, netlist) = Bound.Good($"strip X1\n( {branches} ) -> X1:3\n");
+        netlist.ShouldJoin("X1:2", "X1:3");
+        netlist.NetOf("X1:1").Should().NotBe(netlist.NetOf("X1:3"));
+        panel.Bonds.Should().HaveCount(2);
+    }
+
     [Fact]
     public void Unconnected_terminals_are_known()
     {

@@ -11,6 +11,8 @@ internal sealed record Port(string Of, IReadOnlyList<Pin> Pins, IReadOnlyList<st
 {
     public int Width => Pins.Count;
 
+    public bool IsEarth => Pins is [{ IsEarth: true }];
+
     /// <summary>Whether a neutral or protective conductor was named into this chain.</summary>
     public bool HasNeutral => Conductors.Any(Markings.IsNeutralOrEarth);
 

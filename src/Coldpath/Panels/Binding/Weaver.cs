@@ -95,7 +95,8 @@ internal sealed class Weaver
             pieces.Add(piece);
             if (together is not null && leaving is not null)
                 Join(together, leaving);
-            together ??= leaving;
+            // The earth joins nothing: what comes behind is joined to the other branches, whichever comes first.
+            together = together is { IsEarth: false } ? together : leaving ?? together;
         }
         return (together, pieces.Count == 1 ? pieces[0] : new InParallel(pieces, group.Span));
     }

@@ -28,6 +28,7 @@ internal sealed record Drawn(Panel Panel, Drawing Drawing)
             .. oneLine ? [] : Quality.Parted(Drawing.Sheets, NetOf(), IsBar),
             .. Miscounted(),
             .. Absent(),
+            .. Unwired(),
         ];
 
     private bool IsBar(string tag) =>
@@ -53,6 +54,20 @@ internal sealed record Drawn(Panel Panel, Drawing Drawing)
     {
         var named = Figures.Select(f => f.Device).OfType<string>().ToHashSet(StringComparer.Ordinal);
         return Panel.Devices.Where(d => !named.Contains(d.Tag)).Select(d => $"{d.Tag} is not drawn");
+    }
+
+    /// <summary>Terminals of a net of several that no wire or reference of the drawing lists.</summary>
+    private IEnumerable<string> Unwired()
+    {
+        var listed = Figures
+            .Where(f => f.Kind == FigureKind.Wire)
+            .SelectMany(f => f.Terminals)
+            .ToHashSet(StringComparer.Ordinal);
+        return Panel
+            .Nets.Where(n => n.Terminals.Count > 1)
+            .SelectMany(n => n.Terminals.Select(t => t.ToString()))
+            .Where(t => !listed.Contains(t))
+            .Select(t => $"no wire leads to {t}");
     }
 
     private Func<string, string?> NetOf()

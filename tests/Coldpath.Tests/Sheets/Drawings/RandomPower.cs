@@ -11,15 +11,16 @@ namespace Coldpath.Tests.Sheets.Drawings;
 /// </summary>
 internal static class RandomPower
 {
-    private sealed class Writer(Random random)
+    /// <param name="first">Devices of each letter are numbered from here, so that others may have the numbers below.</param>
+    private sealed class Writer(Random random, int first)
     {
         private readonly StringBuilder devices = new();
         private readonly StringBuilder chains = new();
         private readonly List<string> poles = [];
         private readonly Dictionary<char, int> counts = [];
-        private int wires = 100;
+        private int wires = 300;
 
-        public string Write(string rules)
+        public string Write()
         {
             var sources = random.Next(1, 3);
             for (var i = 0; i < sources; i++)
@@ -34,14 +35,7 @@ internal static class RandomPower
                 Transformer();
             if (random.Next(3) == 0 && poles.Count(p => p[0] == 'K') > 1)
                 Interlock();
-            return $"""
-                panel "Trial"
-                  rules   {rules}
-                  system  400 V 3-phase 50 Hz, TN-S
-
-                {devices}
-                {chains}
-                """;
+            return $"{devices}\n{chains}";
         }
 
         private void Chain()
@@ -94,7 +88,7 @@ internal static class RandomPower
             var conductor = $"L{random.Next(1, 4)}";
             chains.AppendLine(
                 CultureInfo.InvariantCulture,
-                $"{Any()}[{conductor}] -> {fuse} -> {lamp} -> G1[N]"
+                $"{Any()}[{conductor}] -> {fuse} -> {lamp} -> G{first}[N]"
             );
         }
 
@@ -152,14 +146,14 @@ internal static class RandomPower
             Device('Y', "mechanical interlock", $"between {contactors[0]} and {contactors[1]}", false);
         }
 
-        private string Any() => poles.Count == 0 ? "G1" : poles[random.Next(poles.Count)];
+        private string Any() => poles.Count == 0 ? $"G{first}" : poles[random.Next(poles.Count)];
 
         private string Placed(string ratings) =>
             random.Next(3) == 0 ? ratings : $"{ratings}, in \"cell {random.Next(1, 3)}\"";
 
         private string Device(char letter, string kind, string ratings, bool pole)
         {
-            counts[letter] = counts.GetValueOrDefault(letter) + 1;
+            counts[letter] = counts.GetValueOrDefault(letter, first - 1) + 1;
             var tag = $"{letter}{counts[letter]}";
             devices.AppendLine(CultureInfo.InvariantCulture, $"{kind} {tag} {ratings}");
             if (pole)
@@ -169,7 +163,13 @@ internal static class RandomPower
     }
 
     public static Gen<string> Texts =>
-        from rules in Gen.OneOf(Gen.Const("IEC"), Gen.Const("NEC"))
+        from head in RandomPanels.Heads
+        from circuit in Circuits(1)
+        select head + circuit;
+
+    /// <summary>Devices and chains alone.</summary>
+    /// <param name="first">Devices of each letter are numbered from here.</param>
+    public static Gen<string> Circuits(int first) =>
         from seed in Gen.Int[0, int.MaxValue - 1]
-        select new Writer(new Random(seed)).Write(rules);
+        select new Writer(new Random(seed), first).Write();
 }

@@ -33,7 +33,7 @@ internal sealed class RungReader
         foreach (var chain in chains)
         {
             var number = chain.Rung ?? $"R{(++unnumbered).ToString(CultureInfo.InvariantCulture)}";
-            var root = Factoring.Of(chain.Root);
+            var root = Earthing.Of(Factoring.Of(chain.Root));
             var width = chain.Passages.Select(p => Math.Max(p.Left.Count, p.Right.Count)).Append(1).Max();
             for (var i = 0; i < width; i++)
                 rungs.Add(reader.Rung(rungs.Count, i == 0 ? number : $"{number}/{i + 1}", chain, root, i));
@@ -83,21 +83,21 @@ internal sealed class RungReader
 
     private RungRow Row(InSeries series, int conductor, int into, int outOf, bool begins, bool ends)
     {
-        var flat = Flat(series).ToList();
+        var steps = series.Pieces;
         var pieces = new List<RungPiece>();
-        var from = into;
-        for (var i = 0; i < flat.Count; i++)
+        var (from, starts) = (into, begins);
+        for (var i = 0; i < steps.Count; i++)
         {
-            var isLast = i == flat.Count - 1;
+            var isLast = i == steps.Count - 1;
             var to = isLast ? outOf : knots.New();
-            pieces.Add(Piece(flat[i], conductor, from, to, begins && i == 0, ends && isLast));
-            from = to;
+            // Each branch of a group behind the earth begins there for itself.
+            var breaks = !isLast && Earthing.IsEarth(steps[i]) && steps[i + 1] is InParallel;
+            if (!breaks || !starts)
+                pieces.Add(Piece(steps[i], conductor, from, to, starts, breaks || (ends && isLast)));
+            (from, starts) = (to, breaks);
         }
         return new(pieces, into, outOf);
     }
-
-    private static IEnumerable<ChainPiece> Flat(InSeries series) =>
-        series.Pieces.SelectMany(p => p is InSeries inner ? Flat(inner) : [p]);
 
     private RungFork Fork(InParallel group, int conductor, int into, int outOf, bool begins, bool ends) =>
         new(

@@ -22,8 +22,8 @@ internal sealed class PowerPages(Panel panel, Division division, DrawRequest req
         : [.. Split(division.Units)];
 
     /// <summary>Draws some of the units.</summary>
-    /// <param name="elsewhere">Words for where a terminal that is not among them is drawn.</param>
-    public PlacedPart Draw(IReadOnlyList<Unit> units, Func<Terminal, string> elsewhere)
+    /// <param name="elsewhere">Words for where a net goes on, at a terminal that is not among them or by its name.</param>
+    public PlacedPart Draw(IReadOnlyList<Unit> units, Func<PanelNet, Terminal?, string> elsewhere)
     {
         var circuit = CircuitOf(units);
         return PowerSheet.Of(circuit, circuit.Arranged(), style, elsewhere);
@@ -96,7 +96,7 @@ internal sealed class PowerPages(Panel panel, Division division, DrawRequest req
 
     private bool Fits(IReadOnlyList<Unit> units)
     {
-        var part = Draw(units, _ => Unnumbered);
+        var part = Draw(units, (_, _) => Unnumbered);
         return sizes.Any(s => s.Fits(part));
     }
 }

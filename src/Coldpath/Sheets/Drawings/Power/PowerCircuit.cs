@@ -5,12 +5,14 @@ namespace Coldpath.Sheets.Drawings.Power;
 /// <summary>The power side as a drawing sees it: blocks in rows and lanes, and which of their ports are wired together.</summary>
 /// <param name="Rows">Of each block, by its index.</param>
 /// <param name="Joints">Ports wired together.</param>
+/// <param name="InRungs">Nets that go on in the ladder.</param>
 internal sealed record PowerCircuit(
     Panel Panel,
     IReadOnlyList<Block> Blocks,
     IReadOnlyList<IReadOnlyList<Port>> Joints,
     int[] Rows,
-    Lanes Lanes
+    Lanes Lanes,
+    RungNets InRungs
 )
 {
     /// <summary>Rows in use.</summary>
@@ -21,7 +23,14 @@ internal sealed record PowerCircuit(
         var blocks = new Blocks(division, oneLine, shown).All();
         var joints = Power.Joints.Of(panel, division, blocks);
         var rows = Power.Rows.Of(blocks, joints);
-        return new(panel, blocks, joints, rows, Lanes.Of(division.Power, blocks, joints, rows));
+        return new(
+            panel,
+            blocks,
+            joints,
+            rows,
+            Lanes.Of(division.Power, blocks, joints, rows),
+            new(division.Rungs)
+        );
     }
 
     /// <summary>The lane that a block stands in.</summary>

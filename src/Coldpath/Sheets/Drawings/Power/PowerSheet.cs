@@ -19,7 +19,12 @@ internal sealed class PowerSheet
     private readonly LinkTracks links;
     private readonly Grid grid;
 
-    private PowerSheet(PowerCircuit circuit, Board board, PowerStyle style, Func<Terminal, string> elsewhere)
+    private PowerSheet(
+        PowerCircuit circuit,
+        Board board,
+        PowerStyle style,
+        Func<PanelNet, Terminal?, string> elsewhere
+    )
     {
         this.circuit = circuit;
         this.board = board;
@@ -33,12 +38,12 @@ internal sealed class PowerSheet
         grid = new Grid(circuit, board, standees, Region.NameWidths(regions, circuit), links);
     }
 
-    /// <param name="elsewhere">Words for where a terminal that is not on this sheet is drawn.</param>
+    /// <param name="elsewhere">Words for where a net goes on, as for <see cref="Stubs"/>.</param>
     public static PlacedPart Of(
         PowerCircuit circuit,
         Board board,
         PowerStyle style,
-        Func<Terminal, string> elsewhere
+        Func<PanelNet, Terminal?, string> elsewhere
     )
     {
         var sheet = new PowerSheet(circuit, board, style, elsewhere);

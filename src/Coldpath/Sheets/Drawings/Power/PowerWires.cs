@@ -7,6 +7,7 @@ internal sealed class PowerWires
 {
     private const double Below = 2;
     private const double ArrowLength = 2.5;
+    private const double TieReach = 2.5;
 
     private readonly PowerCircuit circuit;
     private readonly Board board;
@@ -112,6 +113,9 @@ internal sealed class PowerWires
             pieces[jointOf[stub.Port.Index]].Add(Piece.Level(turn, aside, x));
             pieces[jointOf[stub.Port.Index]].Add(Piece.Upright(aside, turn, y));
         }
+        foreach (var stub in stubs.Where(s => s.Tied))
+            pieces[jointOf[stub.Port.Index]]
+                .Add(Piece.Level(StubEnd(stub), XOf(stub.Port) - TieReach, XOf(stub.Port) + TieReach));
         foreach (var stub in stubs.Where(s => s.Ends))
             pieces[jointOf[stub.Port.Index]]
                 .Add(Piece.Upright(XOf(stub.Port), LevelOf(stub.Port), StubEnd(stub)));

@@ -7,6 +7,7 @@ namespace Coldpath.Sheets.Drawings.Power;
 /// <param name="GoesOn">The net has terminals that this sheet does not show.</param>
 /// <param name="Earthed">A wire leads to earth here.</param>
 /// <param name="Ends">The port has no other wire on this sheet.</param>
+/// <param name="Tied">Conductors that are drawn as one line at this port are joined to each other: a star point.</param>
 internal sealed record Stub(
     Port Port,
     string Net,
@@ -14,12 +15,14 @@ internal sealed record Stub(
     string Title,
     bool GoesOn,
     bool Earthed,
-    bool Ends
+    bool Ends,
+    bool Tied
 )
 {
     public const double TextSize = 2.5;
     private const double Margin = 2;
     private const double EarthHeight = 7.5;
+    private const double TieHeight = 5;
 
     /// <summary>Room that it needs between the symbol and the channel, a multiple of 2.5 mm.</summary>
     public double Height
@@ -27,7 +30,7 @@ internal sealed record Stub(
         get
         {
             var text = Text.Length == 0 ? 0 : LetterWidths.Of(Text, TextSize, false) + Margin * 2;
-            return Math.Ceiling((text + (Earthed ? EarthHeight : 0)) / 2.5) * 2.5;
+            return Math.Ceiling((text + (Earthed ? EarthHeight : 0) + (Tied ? TieHeight : 0)) / 2.5) * 2.5;
         }
     }
 }

@@ -5,8 +5,11 @@ namespace Coldpath.Sheets.Drawings.Power;
 /// <summary>Finds what is to be said at which port of a sheet.</summary>
 internal static class Stubs
 {
-    /// <param name="elsewhere">Words for where a terminal that is not on this sheet is drawn: "rungs", "sheet 2".</param>
-    public static IReadOnlyList<Stub> Of(PowerCircuit circuit, Func<Terminal, string> elsewhere)
+    /// <param name="elsewhere">
+    /// Words for where a net's terminal that is not on this sheet is drawn, or, without one, where the ladder names the
+    /// net: "rung 4", "sheet 2".
+    /// </param>
+    public static IReadOnlyList<Stub> Of(PowerCircuit circuit, Func<PanelNet, Terminal?, string> elsewhere)
     {
         var ports = circuit
             .Blocks.SelectMany(b => b.Ports)
@@ -21,23 +24,23 @@ internal static class Stubs
             var here = net.Terminals.SelectMany(t => ports[t]).Distinct().ToList();
             if (here.Count == 0)
                 continue;
-            var bridge = here.Find(p => p.Terminals.Count(net.Terminals.Contains) > 1);
+            var tied = here.Find(p => p.Terminals.Count(net.Terminals.Contains) > 1);
             var port =
-                bridge
-                ?? here.MinBy(p => (jointSize[p.Index] > 1, p.Above, -circuit.Rows[p.Block], p.Index))!;
+                tied ?? here.MinBy(p => (jointSize[p.Index] > 1, p.Above, -circuit.Rows[p.Block], p.Index))!;
             var away = net
                 .Terminals.Where(t => !ports.Contains(t))
-                .Select(elsewhere)
+                .Select(t => elsewhere(net, t))
                 .Distinct()
                 .OrderBy(w => w.Length)
                 .ThenBy(w => w, StringComparer.Ordinal)
                 .ToList();
+            if (away.Count == 0 && circuit.InRungs.Contains(net))
+                away.Add(elsewhere(net, null));
             var name = away.Count > 0 ? NameAt(port, net) : string.Join(", ", net.Names);
-            if (bridge is not null)
-                name = string.Join(", ", new[] { name, Bridged }.Where(w => w.Length > 0));
             if (untraced.Contains(net.Name))
                 away.Add("not traced");
-            var text = away.Count == 0 ? name : $"{name} \u2192 {Gathered(away)}".TrimStart();
+            var said = away.Count == 0 ? name : $"{name} \u2192 {Gathered(away)}".TrimStart();
+            var text = tied is null ? said : $"{said} joined".TrimStart();
             var earthed = bonds.Contains(net.Name);
             if (text.Length > 0 || earthed)
                 stubs.Add(
@@ -48,7 +51,8 @@ internal static class Stubs
                         Title(net, away, earthed),
                         away.Count > 0,
                         earthed,
-                        jointSize[port.Index] == 1
+                        jointSize[port.Index] == 1,
+                        tied is not null
                     )
                 );
         }
@@ -74,6 +78,7 @@ internal static class Stubs
             Title = string.Join("; ", all.Select(s => s.Title).Distinct()),
             GoesOn = all.Any(s => s.GoesOn),
             Earthed = all.Any(s => s.Earthed),
+            Tied = all.Any(s => s.Tied),
         };
     }
 
@@ -99,7 +104,4 @@ internal static class Stubs
         );
 
     private const int Named = 2;
-
-    /// <summary>Said where all conductors of one line are one net: a star point, poles side by side.</summary>
-    private const string Bridged = "joined";
 }

@@ -32,6 +32,27 @@ public class LadderCornerTests
     [Fact]
     public void The_earth_in_a_rung_joins_nothing() => ShouldBeDrawn("rung 1 1 -> S2 -> PE -> S3 -> 2");
 
+    [Fact]
+    public void Each_branch_behind_the_earth_has_a_wire_of_its_own() =>
+        ShouldBeDrawn("rung 1 PE -> ( coil K3 | X1:3 -> S2 | ( P1 | S3 ) ) -> P2 -> 2");
+
+    [Theory]
+    [InlineData("S2 -> PE | S3")]
+    [InlineData("S3 | S2 -> PE")]
+    [InlineData("PE | S3")]
+    [InlineData("S2 | PE -> ( S3 | P1 )")]
+    public void The_earth_in_a_branch_joins_nothing(string branches) =>
+        ShouldBeDrawn($"rung 1 1 -> ( {branches} ) -> coil K3 -> 2");
+
+    [Fact]
+    public void An_earthed_terminal_in_no_rung_refers_to_the_rung_that_names_its_net() =>
+        ShouldBeDrawn(
+            """
+            rung 1 PE -> node 102
+            wire 200: node 102, X1:2
+            """
+        );
+
     private static void ShouldBeDrawn(string rungs)
     {
         foreach (

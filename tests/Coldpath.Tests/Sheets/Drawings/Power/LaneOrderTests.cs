@@ -52,7 +52,7 @@ public class LaneOrderTests
     {
         var circuit = CircuitOf(Tests.Samples.Panels.Single(s => s.Name == name).Text);
         var board = circuit.Arranged();
-        var part = PowerSheet.Of(circuit, board, new("IEC", false, Shown.Wiring), _ => "elsewhere");
+        var part = PowerSheet.Of(circuit, board, new("IEC", false, Shown.Wiring), (_, _) => "elsewhere");
         OnPaper(new PlacedSheet(1, "power", part.Width, part.Height, part.Figures))
             .Should()
             .Be(board.Crossings);
@@ -64,7 +64,7 @@ public class LaneOrderTests
     {
         var circuit = CircuitOf(Tests.Samples.Panels.Single(s => s.Name == name).Text);
         var board = circuit.Arranged();
-        var part = PowerSheet.Of(circuit, board, new("IEC", false, Shown.Wiring), _ => "elsewhere");
+        var part = PowerSheet.Of(circuit, board, new("IEC", false, Shown.Wiring), (_, _) => "elsewhere");
         foreach (var net in circuit.Joints.Where(j => j.Count == 2 && RunsDown(j, circuit)))
             part.Figures.Single(f =>
                     f.Kind == FigureKind.Wire && net.All(p => f.Terminals.Contains(p.Terminals[0].ToString()))
