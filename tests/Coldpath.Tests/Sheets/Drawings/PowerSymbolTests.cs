@@ -43,6 +43,8 @@ public class PowerSymbolTests
     [InlineData("fused disconnect Q1 100 A")]
     [InlineData("transfer switch TS1 100 A")]
     [InlineData("soft starter U1 124 A, control supply 120 V, internal bypass")]
+    [InlineData("plug and socket X6 32 A")]
+    [InlineData("manual motor starter Q1 9 A")]
     public void An_open_switch_and_a_closed_one_look_different(string line)
     {
         foreach (var rules in new[] { "IEC", "NEC" })
@@ -115,6 +117,23 @@ public class PowerSymbolTests
             .Contain(["in1", "in2", "out1", "out2"]);
         symbol.Shapes.OfType<Polyline>().Should().Contain(l => l.Closed && l.Bounds.Width >= 20);
         symbol.ShouldBeTidy("arc chopper");
+    }
+
+    /// <summary>Each has a sign of its own, and is not the box that any unknown kind gets.</summary>
+    [Theory]
+    [InlineData("ups G2 230 V")]
+    [InlineData("power supply G3 24 V DC")]
+    [InlineData("dc motor M1 2 kW 180 V")]
+    [InlineData("surge arrester F9 275 V")]
+    [InlineData("braking resistor R3 40 ohm")]
+    public void A_known_symbol_is_not_that_of_an_unknown_kind(string line)
+    {
+        var device = SymbolParts.Device(line, "IEC");
+        var part = SymbolParts.Power(device, "IEC", false, true)!;
+        var kind = device.Blueprint.Kind with { Symbol = "nothing known" };
+        var unknown = device with { Blueprint = device.Blueprint with { Kind = kind } };
+
+        Drawn(PowerSymbols.Of(part)).Should().NotBe(Drawn(PowerSymbols.Of(part with { Device = unknown })));
     }
 
     /// <summary>Ports where nobody would put them, poles that join what they like.</summary>

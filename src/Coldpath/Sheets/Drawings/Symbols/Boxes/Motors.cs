@@ -74,6 +74,11 @@ internal static class Motors
     private static void Letters(Pen pen, PowerPart part, double x, double y)
     {
         pen.Ring(x, y, Radius).Bold("M", x, y + 0.5, 5);
+        if (part.Device.Blueprint.Kind.Symbol == "dc motor")
+        {
+            pen.Line(x - 2, y + 3.6, x + 2, y + 3.6);
+            return;
+        }
         var phases = part.Device.Blueprint.Ratings.FirstOrDefault(r => r.Name == "phases")?.Text;
         var number = phases is "1" or "3" ? phases : "";
         var wave = number.Length == 0 ? x : x + 1.25;

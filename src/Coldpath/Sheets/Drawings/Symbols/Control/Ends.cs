@@ -10,7 +10,8 @@ internal static class Ends
         {
             "lamp" => part.Rules == "NEC" ? IeeeLamp(part) : IecLamp(part),
             "horn" => Horn(part),
-            "motor" => Motor(part),
+            "motor" or "dc motor" => Motor(part),
+            "heater" => Heater(part),
             "capacitor" => Capacitor(part),
             _ => WordBox.Of(part, part.Part),
         };
@@ -66,6 +67,15 @@ internal static class Ends
             .Ring(Leads.Middle, 0, 3)
             .Bold("M", Leads.Middle, 1.2, 3.2)
             .Lying(Leads.Width);
+
+    /// <summary>A resistor divided by strokes.</summary>
+    private static Symbol Heater(ControlPart part)
+    {
+        var pen = Leads.Draw(part, 4.5, 10.5).Frame(4.5, -1.25, 10.5, 1.25);
+        for (var x = 6.0; x < 10; x += 1.5)
+            pen.Line(x, -1.25, x, 1.25);
+        return pen.Lying(Leads.Width);
+    }
 
     private static Symbol Capacitor(ControlPart part) =>
         Leads.Draw(part, 6.9, 8.1).Line(6.9, -2.5, 6.9, 2.5).Line(8.1, -2.5, 8.1, 2.5).Lying(Leads.Width);

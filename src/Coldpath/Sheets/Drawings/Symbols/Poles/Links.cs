@@ -95,6 +95,29 @@ internal static class Links
                 )
         );
 
+    /// <summary>A resistor divided by strokes.</summary>
+    public static Sign Heater { get; } =
+        new(
+            Height,
+            (pen, x, y) =>
+            {
+                Resistor.Draw(pen, x, y);
+                for (var down = 2.25; down < 6.5; down += 1.5)
+                    pen.Line(x - 1.25, y + down, x + 1.25, y + down);
+            }
+        );
+
+    /// <summary>An arrow into a box, whose other end is the earth's.</summary>
+    public static Sign Arrester { get; } =
+        new(
+            Height,
+            (pen, x, y) =>
+                pen.Line(x, y, x, y + 4.25)
+                    .Frame(x - 1.25, y + 0.75, x + 1.25, y + 6.75)
+                    .Solid(x - 0.6, y + 3.25, x + 0.6, y + 3.25, x, y + 4.75)
+                    .Line(x, y + 6.75, x, y + Height)
+        );
+
     public static Sign Diode { get; } =
         new(
             Height,

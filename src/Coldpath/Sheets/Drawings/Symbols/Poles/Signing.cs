@@ -21,6 +21,7 @@ internal static class Signing
                 "disconnector" or "fused disconnector" or "transfer switch" => ieee
                     ? Switches.Knife(closed)
                     : Switches.Blade(Function.SwitchDisconnector, closed),
+                "plug and socket" => Plugs.Of(closed),
                 _ => ieee ? Switches.Knife(closed) : Switches.Blade(Function.None, closed),
             },
             ElementType.Thermal => symbol switch
@@ -34,6 +35,13 @@ internal static class Signing
             ElementType.Series => symbol switch
             {
                 "reactor" => Windings.Bumps,
+                "resistor" => ieee ? Links.Zigzag : Links.Resistor,
+                _ => null,
+            },
+            ElementType.Load => symbol switch
+            {
+                "heater" => Links.Heater,
+                "surge arrester" => Links.Arrester,
                 "resistor" => ieee ? Links.Zigzag : Links.Resistor,
                 _ => null,
             },
