@@ -46,7 +46,7 @@ internal sealed class RungDrafting
         LaidCell? Lead(int knot, bool begins)
         {
             var net = facts.Knots.NetOf(knot);
-            var isAlone = facts.Wires.TerminalsOf(net).Count < 2;
+            var isAlone = facts.Wires.TerminalsOf(net).Count < 2 && facts.Islands.Elsewhere(knot).Count == 0;
             return isAlone && facts.Wires.IsBonded(net) ? Flags.Earth(rung.Span, knot, begins)
                 : isAlone && facts.Wires.NameOf(net) is null ? null
                 : nets.Lead(facts.Wires.NameOf(net) ?? net, knot, begins);

@@ -44,6 +44,16 @@ public class LadderCornerTests
     public void The_earth_in_a_branch_joins_nothing(string branches) =>
         ShouldBeDrawn($"rung 1 1 -> ( {branches} ) -> coil K3 -> 2");
 
+    [Fact]
+    public void An_earthed_terminal_in_no_rung_refers_to_the_rung_that_names_its_net() =>
+        ShouldBeDrawn(
+            """
+            rung 1 PE -> node 102
+            rung 2 1 -> X1:1 -> P1 -> 2
+            wire 200: node 102, X1:2
+            """
+        );
+
     private static void ShouldBeDrawn(string rungs)
     {
         foreach (
