@@ -6,7 +6,7 @@ internal static class Converters
     /// <summary>Null when the device converts nothing.</summary>
     public static Symbol? Of(PowerPart part)
     {
-        if (part.Device.Blueprint.Network.Converters.FirstOrDefault() is not { } converter)
+        if (part.Device.Blueprint.Network.Converters is not [var converter, ..])
             return null;
         var stored = part.Device.Blueprint.Kind.Symbol == "ups";
         var casing = new Casing(part, stored ? 15 : 10, 15);
