@@ -21,6 +21,7 @@ int Trials()
         ["conduction"] = ConductionTrial.Run,
         ["diagrams"] = DiagramTrial.Run,
         ["draw"] = DrawTrial.Run,
+        ["failures"] = FailureTrial.Run,
     };
     var chosen = args.Length == 0 ? [.. trials.Keys] : args;
     foreach (var name in chosen)

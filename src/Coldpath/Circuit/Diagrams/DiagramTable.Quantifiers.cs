@@ -16,6 +16,18 @@ public sealed partial class DiagramTable
         return new(cube);
     }
 
+    /// <summary>No more than <paramref name="most"/> of the levels, each listed once, are true.</summary>
+    public Diagram AtMost(int most, params IEnumerable<int> levels)
+    {
+        // One function for each number still allowed, from the last level up; the first entry allows none.
+        var allowed = new int[most + 1];
+        Array.Fill(allowed, True);
+        foreach (var level in levels.OrderDescending())
+            for (var left = most; left >= 0; left--)
+                allowed[left] = Make(level, allowed[left], left == 0 ? False : allowed[left - 1]);
+        return new(allowed[most]);
+    }
+
     /// <summary>True when some values of the cube's variables make f true.</summary>
     public Diagram Exists(Diagram f, Diagram cube) => new(Exists(f.Edge, cube.Edge));
 

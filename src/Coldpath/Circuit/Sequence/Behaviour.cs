@@ -23,11 +23,17 @@ public sealed class Behaviour
     private readonly Lazy<Diagram> quiet;
     private readonly Lazy<IReadOnlyList<int>> uncertain;
 
-    public Behaviour(Netlist netlist, DiagramTable table)
+    /// <param name="netlist">The panel.</param>
+    /// <param name="table">Where the diagrams live.</param>
+    /// <param name="failures">
+    /// How many of its failures may happen from rest on; null: none does, and what is asked of single assignments holds
+    /// for any that have.
+    /// </param>
+    public Behaviour(Netlist netlist, DiagramTable table, int? failures = null)
     {
         Netlist = netlist;
-        Space = new StateSpace(netlist, table);
-        Network = new Network(netlist, Space);
+        Space = new StateSpace(netlist, table, failures: failures);
+        Network = new Network(netlist, Space, within: failures is null ? null : Space.Domain);
         constraints = new Constraints(netlist, Space);
         shorts = new ShortCircuits(netlist, Network, constraints);
         Transitions = new Transitions(Network, constraints, shorts).Of(netlist);

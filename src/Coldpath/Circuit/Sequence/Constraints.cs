@@ -4,7 +4,10 @@ using Coldpath.Wiring;
 
 namespace Coldpath.Circuit.Sequence;
 
-/// <summary>Interlocks and keys: a move whose result breaks one does not exist.</summary>
+/// <summary>
+/// Interlocks and keys: a move whose result breaks one does not exist. The failures that may happen are limited in
+/// the same way.
+/// </summary>
 internal sealed class Constraints
 {
     private readonly StateSpace space;
@@ -24,7 +27,8 @@ internal sealed class Constraints
     {
         if (!allowed.TryGetValue((variable, to), out var states))
         {
-            states = space.Table.AndExists(Hold, space.Code(variable, to), space.Bits(variable));
+            var held = space.Failures is null ? Hold : space.Table.And(Hold, space.Domain);
+            states = space.Table.AndExists(held, space.Code(variable, to), space.Bits(variable));
             allowed.Add((variable, to), states);
         }
         return states;

@@ -1,11 +1,12 @@
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.States;
+using Coldpath.Wiring;
 
 namespace Coldpath.Circuit.Sequence;
 
 /// <summary>
 /// The states that moves lead to from a start: urgent and optional moves from any state, all others from settled
-/// ones. Failures stay out.
+/// ones; contacts also weld in passing. Failures happen only where the space limits their number.
 /// </summary>
 internal sealed class Reach
 {
@@ -26,7 +27,8 @@ internal sealed class Reach
         this.space = space;
         this.settling = settling;
         this.uncertainToo = uncertainToo;
-        moves = [.. transitions.Where(t => t.Cause != Cause.Failure).Select(t => (t, SourceOf(t)))];
+        var failing = space.Failures is > 0;
+        moves = [.. transitions.Where(t => failing || t.Cause != Cause.Failure).Select(t => (t, SourceOf(t)))];
         Start = start;
         Following = RelationOf(urgent: true);
         Operating = RelationOf(urgent: false);
@@ -76,10 +78,13 @@ internal sealed class Reach
     private Diagram SourceOf(Transition t)
     {
         var table = space.Table;
-        var certain = t.IsUrgent ? t.Certain : table.And(t.Certain, settling.Settled);
+        var anywhere = t.IsUrgent || IsWelding(t);
+        var certain = anywhere ? t.Certain : table.And(t.Certain, settling.Settled);
         var source = table.Or(certain, t.Shorted);
         return uncertainToo ? table.Or(source, t.Uncertain) : source;
     }
+
+    private bool IsWelding(Transition t) => space.Variables[t.Variable].Class == FailureClass.Contact;
 
     private Relation RelationOf(bool urgent) =>
         new(space, moves.Where(m => m.Move.IsUrgent == urgent).Select(m => Arc.Of(space, m.Move, m.Source)));

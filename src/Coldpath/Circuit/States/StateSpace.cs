@@ -18,8 +18,15 @@ public sealed class StateSpace
     /// <param name="netlist">Its variables.</param>
     /// <param name="table">Where the diagrams live; a new one when null.</param>
     /// <param name="order">The variables from the first level down; chosen by <see cref="VariableOrder"/> when null.</param>
-    public StateSpace(Netlist netlist, DiagramTable? table = null, IReadOnlyList<int>? order = null)
+    /// <param name="failures">At most so many failures have happened in any state; no limit when null.</param>
+    public StateSpace(
+        Netlist netlist,
+        DiagramTable? table = null,
+        IReadOnlyList<int>? order = null,
+        int? failures = null
+    )
     {
+        Failures = failures;
         Table = table ?? new DiagramTable();
         Variables = netlist.Variables;
         for (var i = 0; i < Variables.Count; i++)
@@ -36,6 +43,8 @@ public sealed class StateSpace
         Levels = [.. encodings.SelectMany(e => e.Levels).Order()];
         valueIs = [.. encodings.Select(ValueDiagrams)];
         Domain = Table.AllOf(encodings.Select(DomainOf));
+        if (failures is { } most)
+            Domain = Table.And(Domain, AtMostFailed(most));
         Rest = new(Variables.Select(v => IndexOfValue(v.Name, v.Rest)));
     }
 
@@ -43,13 +52,23 @@ public sealed class StateSpace
 
     public IReadOnlyList<Variable> Variables { get; }
 
+    /// <summary>The most failures that a state may hold; null when nothing limits them.</summary>
+    public int? Failures { get; }
+
     /// <summary>All levels that hold a variable's bits, rising.</summary>
     public IReadOnlyList<int> Levels { get; }
 
     /// <summary>One more than the highest level in use, spare ones included.</summary>
     public int LevelCount { get; private set; }
 
-    /// <summary>The assignments that are the code of a state: every state has exactly one.</summary>
+    /// <summary>The numbers of the failure variables, as declared.</summary>
+    public IEnumerable<int> FailureVariables =>
+        Variables.Index().Where(v => v.Item.Kind == VariableKind.Failure).Select(v => v.Index);
+
+    /// <summary>
+    /// The assignments that are the code of a state: every state has exactly one. States with more failures than
+    /// allowed are none.
+    /// </summary>
     public Diagram Domain { get; }
 
     /// <summary>Every variable at its rest value (before anything settles).</summary>
@@ -170,6 +189,10 @@ public sealed class StateSpace
                 nameof(guard)
             ),
         };
+
+    /// <summary>No more than so many failures have happened.</summary>
+    public Diagram AtMostFailed(int most) =>
+        Table.AtMost(most, [.. FailureVariables.Select(v => LevelsOf(v).Single())]);
 
     private Diagram[] ValueDiagrams(Encoding encoding)
     {
