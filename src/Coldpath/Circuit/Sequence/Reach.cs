@@ -28,7 +28,10 @@ internal sealed class Reach
         this.settling = settling;
         this.uncertainToo = uncertainToo;
         var failing = space.Failures is > 0;
-        moves = [.. transitions.Where(t => failing || t.Cause != Cause.Failure).Select(t => (t, SourceOf(t)))];
+        moves =
+        [
+            .. transitions.Where(t => failing || t.Cause != Cause.Failure).Select(t => (t, SourceOf(t))),
+        ];
         Start = start;
         Following = RelationOf(urgent: true);
         Operating = RelationOf(urgent: false);

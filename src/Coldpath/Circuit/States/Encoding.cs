@@ -7,8 +7,9 @@ namespace Coldpath.Circuit.States;
 /// </summary>
 /// <param name="Levels">Empty for a variable of one value.</param>
 /// <param name="Spare">A level just above them that no variable uses.</param>
+/// <param name="Before">For each level one just above it, free for the value that the variable had before something.</param>
 /// <param name="Values">How many values there are.</param>
-internal sealed record Encoding(IReadOnlyList<int> Levels, int Spare, int Values)
+internal sealed record Encoding(IReadOnlyList<int> Levels, int Spare, IReadOnlyList<int> Before, int Values)
 {
     public static int Width(int values) => values <= 1 ? 0 : 32 - int.LeadingZeroCount(values - 1);
 

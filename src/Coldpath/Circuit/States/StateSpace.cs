@@ -36,9 +36,10 @@ public sealed class StateSpace
         foreach (var variable in order ?? VariableOrder.Of(netlist))
         {
             var count = Variables[variable].Values.Count;
-            var first = LevelCount + 1;
-            encodings[variable] = new([.. Enumerable.Range(first, Encoding.Width(count))], LevelCount, count);
-            LevelCount = first + Encoding.Width(count);
+            var (first, width) = (LevelCount + 1, Encoding.Width(count));
+            var before = Enumerable.Range(0, width).Select(bit => first + 2 * bit).ToArray();
+            encodings[variable] = new([.. before.Select(l => l + 1)], LevelCount, before, count);
+            LevelCount = first + 2 * width;
         }
         Levels = [.. encodings.SelectMany(e => e.Levels).Order()];
         valueIs = [.. encodings.Select(ValueDiagrams)];
@@ -110,6 +111,9 @@ public sealed class StateSpace
 
     /// <summary>A level just above the variable's own, free for a question that goes with it ("taken out").</summary>
     public int SpareLevel(int variable) => encodings[variable].Spare;
+
+    /// <summary>For each of the variable's levels one beside it, free for the value that it had before something.</summary>
+    public IReadOnlyList<int> LevelsBefore(int variable) => encodings[variable].Before;
 
     /// <summary>The states with the variable set to the value, all else as in <paramref name="states"/>.</summary>
     public Diagram Assign(Diagram states, int variable, int value) =>

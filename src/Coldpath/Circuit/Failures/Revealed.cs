@@ -1,0 +1,36 @@
+using Coldpath.Circuit.Sequence;
+
+namespace Coldpath.Circuit.Failures;
+
+public enum Disclosure
+{
+    /// <summary>It cannot happen: its occasion never comes.</summary>
+    Impossible,
+
+    /// <summary>Nothing that can be seen without opening the panel tells of it until another failure comes.</summary>
+    Hidden,
+
+    /// <summary>Sooner or later the panel answers as it never does when nothing has failed.</summary>
+    Revealed,
+}
+
+/// <summary>Whether a failure is seen by itself, and how.</summary>
+/// <param name="Failure">The variable's number.</param>
+/// <param name="Disclosure">Whether.</param>
+public sealed record Revealed(int Failure, Disclosure Disclosure)
+{
+    /// <summary>From rest to the answer that tells; null unless revealed.</summary>
+    public Story? Story { get; init; }
+
+    /// <summary>What then is not as it would be.</summary>
+    public IReadOnlyList<Sign> Signs { get; init; } = [];
+}
+
+/// <summary>Something seen that a sound panel would not show.</summary>
+public abstract record Sign;
+
+/// <summary>The load runs, or does not, and should not, or should.</summary>
+public sealed record LoadSign(string Load, bool Runs) : Sign;
+
+/// <summary>The variable comes to a value to which it would not come.</summary>
+public sealed record PartSign(int Variable, int Value) : Sign;
