@@ -43,7 +43,7 @@ stops : 'stops' what=place 'by' by=place ( COMMA? atOnce )? ( COMMA? failures )?
 can   : 'can' what=place 'run' ( 'via' via+=place ( ( COMMA | 'and' ) via+=place )* )? ( COMMA? failures )? EOF ;
 waive : 'waive' name 'on' refs 'because' TEXT EOF ;
 
-settled  : 'when' 'settled' ;
+settled  : 'when' ( 'settled' | 'quiet' ) ;
 atOnce   : 'at' 'once' ;
 failures : 'even' 'with' NUMBER ( 'failure' | 'failures' ) ;
 place    : name plainWord* terminals? ;
@@ -173,7 +173,7 @@ connecting : 'is' | 'at' | 'when' | 'by' | 'of' | 'in' | 'as' | 'to' | 'through'
 
 /** All other words of the language; they may stand inside a phrase. */
 ordinary : 'panel' | 'drawing' | 'rules' | 'system' | 'rung' | 'wire' | 'untraced' | 'seen' | 'the' | 'never' | 'dead'
-         | 'stops' | 'can' | 'waive' | 'settled' | 'once' | 'with' | 'failure' | 'failures' | 'kind' | 'means'
+         | 'stops' | 'can' | 'waive' | 'settled' | 'quiet' | 'once' | 'with' | 'failure' | 'failures' | 'kind' | 'means'
          | 'letter' | 'symbol' | 'end' | 'takes' | 'number' | 'text' | 'positions' | 'devices' | 'bare' | 'needed'
          | 'default' | 'flag' | 'let' | 'if' | 'else' | 'for' | 'each' | 'pole' | 'first' | 'bar' | 'line' | 'load'
          | 'side' | 'conductor' | 'contact' | 'semiconductor' | 'thermal' | 'series' | 'diode' | 'fault' | 'power'

@@ -27,12 +27,18 @@ internal sealed class Opened
 
     public IReadOnlyList<Finding> Findings => Bound.Findings;
 
-    public static Opened From(SourceText source, CancellationToken stop)
+    /// <param name="source">The description.</param>
+    /// <param name="stop">Ends searches early.</param>
+    /// <param name="failures">How many failures the checks reckon with.</param>
+    public static Opened From(SourceText source, CancellationToken stop, int failures = 0) =>
+        From(PanelParser.Parse(source), source, stop, failures);
+
+    public static Opened From(ParseResult parsed, SourceText source, CancellationToken stop, int failures = 0)
     {
-        var bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
+        var bound = PanelBinder.Bind(parsed, KindLibrary.Standard);
         if (bound.Netlist is not { } netlist)
             return new(source, bound, null);
         var behaviour = new Behaviour(netlist.WithoutFailures(), new DiagramTable(cancellation: stop));
-        return new(source, bound, new Evidence(source, bound.Panel, netlist, behaviour));
+        return new(source, bound, new Evidence(source, bound.Panel, netlist, behaviour, failures, stop));
     }
 }

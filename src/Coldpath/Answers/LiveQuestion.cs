@@ -9,7 +9,7 @@ namespace Coldpath.Answers;
 /// <summary>What is live after some operations, each made when the circuit has settled after the one before.</summary>
 public sealed class LiveQuestion(Evidence evidence)
 {
-    private readonly Narration narration = new(evidence.Netlist);
+    private readonly Narration narration = new(evidence.Netlist.Variables);
 
     /// <returns>The answer, or null and why an operation cannot be made.</returns>
     public (LiveAnswer? Answer, string? Problem) Ask(IReadOnlyList<Operation> operations, bool fromRest)

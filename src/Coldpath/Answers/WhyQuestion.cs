@@ -41,7 +41,7 @@ public sealed class WhyQuestion(Evidence evidence)
         {
             CanBeLive = story.ThroughUncertain ? Verdict.Open : Verdict.Yes,
             Reach = new Reaches(evidence, story.End).Of(point),
-            Story = evidence.Tell(story),
+            Story = Narration.Tell(story),
             Incomplete = story.ThroughUncertain
                 ? ["the story rests on a coil whose pull-in is uncertain: take the point as live"]
                 : [],

@@ -24,14 +24,26 @@ public sealed class Evidence
     private readonly Lazy<Diagram> allSupplied;
     private readonly Lazy<Diagram> intact;
     private readonly HashSet<string> presences;
-    private readonly Narration narration;
+    private readonly Dictionary<int, Behaviour> failing;
+    private readonly CancellationToken stop;
 
     /// <param name="source">The description.</param>
     /// <param name="panel">What it says.</param>
     /// <param name="whole">Its netlist, failures included.</param>
     /// <param name="behaviour">Of the same netlist without failures.</param>
-    public Evidence(SourceText source, Panel panel, Netlist whole, Behaviour behaviour)
+    /// <param name="failures">How many failures the checks that ask for failures reckon with: 0 to 2.</param>
+    /// <param name="stop">Ends searches early.</param>
+    public Evidence(
+        SourceText source,
+        Panel panel,
+        Netlist whole,
+        Behaviour behaviour,
+        int failures = 0,
+        CancellationToken stop = default
+    )
     {
+        Failures = failures;
+        this.stop = stop;
         Source = source;
         Panel = panel;
         Netlist = behaviour.Netlist;
@@ -52,7 +64,7 @@ public sealed class Evidence
                 Guards.Variables(s.Present).Concat(s.Conductors.SelectMany(c => Guards.Variables(c.Present)))
             ),
         ];
-        narration = new(Netlist);
+        failing = [];
     }
 
     public SourceText Source { get; }
@@ -76,6 +88,20 @@ public sealed class Evidence
 
     /// <summary>The network with every failure in it, over a state space of its own: for what is free to fail.</summary>
     public Network Whole => wholeNetwork.Value;
+
+    /// <summary>How many failures the checks that ask for failures reckon with.</summary>
+    public int Failures { get; }
+
+    /// <summary>What the panel can do while so many of its parts fail, over a state space of its own.</summary>
+    public Behaviour Failing(int most)
+    {
+        if (!failing.TryGetValue(most, out var behaviour))
+        {
+            behaviour = new(Whole.Netlist, new DiagramTable(cancellation: stop), most);
+            failing.Add(most, behaviour);
+        }
+        return behaviour;
+    }
 
     /// <summary>Reachable states, passing ones included.</summary>
     public Diagram Reachable => Behaviour.Reachable;
@@ -150,9 +176,7 @@ public sealed class Evidence
 
     /// <summary>The shortest story to one of the states as sentences; empty when none is reachable.</summary>
     public IReadOnlyList<StoryStep> Tell(Diagram states) =>
-        Behaviour.ShortestTo(states) is { } story ? narration.Tell(story) : [];
-
-    public IReadOnlyList<StoryStep> Tell(Story story) => narration.Tell(story);
+        Behaviour.ShortestTo(states) is { } story ? Narration.Tell(story) : [];
 
     /// <summary>A path as a reader follows it: the supply's conductor, then points and devices to the end.</summary>
     public IReadOnlyList<string> Steps(ConductingPath path) =>
@@ -205,12 +229,14 @@ public sealed class Evidence
         return [.. devices.OfType<string>().Where(Devices.Known).Distinct()];
     }
 
-    /// <summary>"dead" is asked of the panel whose parts may fail, all else of the one whose parts do not.</summary>
     private JudgedIntent Judge(Questions questions, Intent intent, Intent whole) =>
-        new(intent, SpanAt(intent.Span), questions.Answer(intent.Form == IntentForm.Dead ? whole : intent))
-        {
-            Devices = DevicesOf(whole),
-        };
+        new(intent, SpanAt(intent.Span), Answer(questions, intent, whole)) { Devices = DevicesOf(whole) };
+
+    /// <summary>"dead" is asked of the panel whose parts may fail, all else of the one whose parts do so far as the line says.</summary>
+    private Verdict Answer(Questions questions, Intent intent, Intent whole) =>
+        intent.Form == IntentForm.Dead ? questions.Answer(whole)
+        : intent.Failures == 0 ? questions.Answer(intent)
+        : new Questions(Failing(intent.Failures)).Answer(whole);
 
     private JudgedIntent[] Judge()
     {

@@ -6,21 +6,21 @@ using Coldpath.Wiring;
 namespace Coldpath.Inspection;
 
 /// <summary>Turns moves into sentences: what somebody does, or sees happen.</summary>
-public sealed class Narration(Netlist netlist)
+public sealed class Narration(IReadOnlyList<Variable> variables)
 {
     /// <summary>The steps of a story, in order.</summary>
-    public IReadOnlyList<StoryStep> Tell(Story story) => Tell(story.Steps);
+    public static IReadOnlyList<StoryStep> Tell(Story story) => new Narration(story.Variables).Tell(story.Steps);
 
     public IReadOnlyList<StoryStep> Tell(IEnumerable<Step> steps) =>
         [.. steps.Select(step => Tell(step.Move))];
 
     /// <summary>Every variable with its value, in declared order.</summary>
     public IReadOnlyList<KeyValuePair<string, string>> Values(State state) =>
-        [.. netlist.Variables.Select((v, i) => KeyValuePair.Create(v.Name, v.Values[state[i]]))];
+        [.. variables.Select((v, i) => KeyValuePair.Create(v.Name, v.Values[state[i]]))];
 
     private StoryStep Tell(Transition move)
     {
-        var variable = netlist.Variables[move.Variable];
+        var variable = variables[move.Variable];
         var from = variable.Values[move.From];
         var to = variable.Values[move.To];
         return new(Sentence(variable, from, to, move.Cause), variable.Name, to, Mover(move.Cause));

@@ -38,8 +38,8 @@ public sealed class Report(Evidence evidence, Card card, IReadOnlyList<string> d
     public Report After(Diagram states) =>
         evidence.Behaviour.ShortestTo(states) is { } story ? After(story) : this;
 
-    private Report After(Story story) =>
-        With(finding with { Story = evidence.Tell(story), Uncertain = story.ThroughUncertain });
+    public Report After(Story story) =>
+        With(finding with { Story = Narration.Tell(story), Uncertain = story.ThroughUncertain });
 
     /// <summary>The story, or the assignment, that refutes an intent.</summary>
     public Report Telling(JudgedIntent judged) => judged.Verdict.Story is { } story ? After(story) : this;

@@ -122,9 +122,9 @@ public sealed class Behaviour
         if (!Table.Meet(target, Reachable))
             return null;
         if (RestsOnUncertain && sureStories.Value.Shortest(target) is var (start, steps))
-            return new Story(start, steps, ThroughUncertain: false);
+            return new Story(Space.Variables, start, steps, ThroughUncertain: false);
         (start, steps) = possibleStories.Value.Shortest(target)!.Value;
-        return new Story(start, steps, RestsOnUncertain);
+        return new Story(Space.Variables, start, steps, RestsOnUncertain);
     }
 
     internal Reach FromRest(bool uncertainToo) =>

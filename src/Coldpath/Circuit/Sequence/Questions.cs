@@ -18,17 +18,17 @@ public sealed class Questions(Behaviour behaviour, Network? whole = null)
     private DiagramTable Table => behaviour.Table;
 
     /// <summary>
-    /// The answer to an intent line. Failures are not searched: with a budget of some, only an answer that has a
-    /// witness without any holds, and any other is bounded.
+    /// The answer to an intent line. When it allows more failures than the behaviour does, only an answer that has a
+    /// witness holds, and any other is bounded.
     /// </summary>
     public Verdict Answer(Intent intent)
     {
-        var verdict = AnswerWithoutFailures(intent);
+        var verdict = AnswerWithin(intent);
         var shown = verdict.Story is not null || verdict.Assignment is not null;
-        return intent.Failures == 0 || shown ? verdict : new(Outcome.Bounded);
+        return intent.Failures <= (behaviour.Space.Failures ?? 0) || shown ? verdict : new(Outcome.Bounded);
     }
 
-    private Verdict AnswerWithoutFailures(Intent intent) =>
+    private Verdict AnswerWithin(Intent intent) =>
         intent.Form switch
         {
             IntentForm.Never => Never(intent.When, intent.Settled),

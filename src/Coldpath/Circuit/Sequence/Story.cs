@@ -1,4 +1,5 @@
 using Coldpath.Circuit.States;
+using Coldpath.Wiring;
 
 namespace Coldpath.Circuit.Sequence;
 
@@ -8,10 +9,16 @@ namespace Coldpath.Circuit.Sequence;
 public sealed record Step(Transition Move, State After);
 
 /// <summary>How a state comes about.</summary>
+/// <param name="Variables">What the numbers in the moves and states stand for.</param>
 /// <param name="Start">Where it begins, a state at rest.</param>
 /// <param name="Steps">In order; empty when the start itself is meant.</param>
 /// <param name="ThroughUncertain">Some step rests on an uncertain coil, and no story without one exists.</param>
-public sealed record Story(State Start, IReadOnlyList<Step> Steps, bool ThroughUncertain)
+public sealed record Story(
+    IReadOnlyList<Variable> Variables,
+    State Start,
+    IReadOnlyList<Step> Steps,
+    bool ThroughUncertain
+)
 {
     public State End => Steps.Count == 0 ? Start : Steps[^1].After;
 }

@@ -9,10 +9,15 @@ internal sealed partial class SyntaxBuilder
     public StatementSyntax Never(Grammar.NeverContext line) =>
         new NeverSyntax(
             Condition(line.condition()),
-            line.settled() is not null,
+            Meant(line.settled()),
             Failures(line.failures()),
             Span(line)
         );
+
+    private StatesMeant Meant(Grammar.SettledContext? when) =>
+        when is null ? StatesMeant.Any
+        : Text(when.Stop) == "quiet" ? StatesMeant.Quiet
+        : StatesMeant.Settled;
 
     public StatementSyntax Dead(Grammar.DeadContext line) =>
         new DeadSyntax(

@@ -56,10 +56,11 @@ public partial class PanelParser : Parser {
 		T__125=126, T__126=127, T__127=128, T__128=129, T__129=130, T__130=131, 
 		T__131=132, T__132=133, T__133=134, T__134=135, T__135=136, T__136=137, 
 		T__137=138, T__138=139, T__139=140, T__140=141, T__141=142, T__142=143, 
-		T__143=144, T__144=145, ARROW=146, BAR=147, COMMA=148, COLON=149, EQUALS=150, 
-		PLUS=151, MINUS=152, STAR=153, SLASH=154, PERCENT=155, LPAREN=156, RPAREN=157, 
-		LBRACKET=158, RBRACKET=159, TERMINAL=160, NUMBER=161, WORD=162, TEXT=163, 
-		UNCLOSED=164, COMMENT=165, NEWLINE=166, INVISIBLE=167, BLANK=168, OTHER=169;
+		T__143=144, T__144=145, T__145=146, ARROW=147, BAR=148, COMMA=149, COLON=150, 
+		EQUALS=151, PLUS=152, MINUS=153, STAR=154, SLASH=155, PERCENT=156, LPAREN=157, 
+		RPAREN=158, LBRACKET=159, RBRACKET=160, TERMINAL=161, NUMBER=162, WORD=163, 
+		TEXT=164, UNCLOSED=165, COMMENT=166, NEWLINE=167, INVISIBLE=168, BLANK=169, 
+		OTHER=170;
 	public const int
 		RULE_panelName = 0, RULE_drawing = 1, RULE_rules = 2, RULE_system = 3, 
 		RULE_declaration = 4, RULE_atom = 5, RULE_chain = 6, RULE_rung = 7, RULE_step = 8, 
@@ -112,26 +113,27 @@ public partial class PanelParser : Parser {
 		null, "'panel'", "'drawing'", "'revision'", "'rules'", "'system'", "'rung'", 
 		"'wire'", "'untraced'", "'because'", "'seen'", "'from'", "'the'", "'and'", 
 		"'never'", "'dead'", "'when'", "'stops'", "'by'", "'can'", "'run'", "'via'", 
-		"'waive'", "'on'", "'settled'", "'at'", "'once'", "'even'", "'with'", 
-		"'failure'", "'failures'", "'or'", "'not'", "'kind'", "'means'", "'letter'", 
-		"'symbol'", "'like'", "'end'", "'takes'", "'in'", "'to'", "'of'", "'as'", 
-		"'number'", "'text'", "'positions'", "'devices'", "'bare'", "'needed'", 
-		"'default'", "'flag'", "'let'", "'if'", "'else'", "'for'", "'each'", "'pole'", 
-		"'first'", "'bar'", "'line'", "'load'", "'side'", "'conductor'", "'contact'", 
-		"'semiconductor'", "'thermal'", "'series'", "'diode'", "'fault'", "'power'", 
-		"'through'", "'welds'", "'closed'", "'leaks'", "'coil'", "'moves'", "'family'", 
-		"'variable'", "'rest'", "'powered'", "'momentary'", "'process'", "'condition'", 
-		"'cell'", "'timer'", "'trip'", "'may'", "'make'", "'before'", "'break'", 
-		"'class'", "'state'", "'source'", "'converter'", "'present'", "'group'", 
-		"'limited'", "'extra'", "'low'", "'dc'", "'stored'", "'discharge'", "'angle'", 
-		"'plus'", "'minus'", "'winding'", "'coupling'", "'mode'", "'feeds'", "'joined'", 
-		"'apart'", "'turns'", "'speed'", "'use'", "'isolates'", "'lockable'", 
-		"'visible'", "'rank'", "'protects'", "'against'", "'opens'", "'short'", 
-		"'becomes'", "'breaks'", "'constraint'", "'pair'", "'loosely'", "'energised'", 
-		"'must'", "'pull'", "'hold'", "'fed'", "'forward'", "'reverse'", "'single'", 
-		"'most'", "'one'", "'any'", "'no'", "'carries'", "'is'", "'between'", 
-		"'least'", "'given'", "'root'", "'->'", "'|'", "','", "':'", "'='", "'+'", 
-		"'-'", "'*'", "'/'", "'%'", "'('", "')'", "'['", "']'"
+		"'waive'", "'on'", "'settled'", "'quiet'", "'at'", "'once'", "'even'", 
+		"'with'", "'failure'", "'failures'", "'or'", "'not'", "'kind'", "'means'", 
+		"'letter'", "'symbol'", "'like'", "'end'", "'takes'", "'in'", "'to'", 
+		"'of'", "'as'", "'number'", "'text'", "'positions'", "'devices'", "'bare'", 
+		"'needed'", "'default'", "'flag'", "'let'", "'if'", "'else'", "'for'", 
+		"'each'", "'pole'", "'first'", "'bar'", "'line'", "'load'", "'side'", 
+		"'conductor'", "'contact'", "'semiconductor'", "'thermal'", "'series'", 
+		"'diode'", "'fault'", "'power'", "'through'", "'welds'", "'closed'", "'leaks'", 
+		"'coil'", "'moves'", "'family'", "'variable'", "'rest'", "'powered'", 
+		"'momentary'", "'process'", "'condition'", "'cell'", "'timer'", "'trip'", 
+		"'may'", "'make'", "'before'", "'break'", "'class'", "'state'", "'source'", 
+		"'converter'", "'present'", "'group'", "'limited'", "'extra'", "'low'", 
+		"'dc'", "'stored'", "'discharge'", "'angle'", "'plus'", "'minus'", "'winding'", 
+		"'coupling'", "'mode'", "'feeds'", "'joined'", "'apart'", "'turns'", "'speed'", 
+		"'use'", "'isolates'", "'lockable'", "'visible'", "'rank'", "'protects'", 
+		"'against'", "'opens'", "'short'", "'becomes'", "'breaks'", "'constraint'", 
+		"'pair'", "'loosely'", "'energised'", "'must'", "'pull'", "'hold'", "'fed'", 
+		"'forward'", "'reverse'", "'single'", "'most'", "'one'", "'any'", "'no'", 
+		"'carries'", "'is'", "'between'", "'least'", "'given'", "'root'", "'->'", 
+		"'|'", "','", "':'", "'='", "'+'", "'-'", "'*'", "'/'", "'%'", "'('", 
+		"')'", "'['", "']'"
 	};
 	private static readonly string[] _SymbolicNames = {
 		null, null, null, null, null, null, null, null, null, null, null, null, 
@@ -146,8 +148,8 @@ public partial class PanelParser : Parser {
 		null, null, null, null, null, null, null, null, null, null, null, null, 
 		null, null, null, null, null, null, null, null, null, null, null, null, 
 		null, null, null, null, null, null, null, null, null, null, null, null, 
-		null, null, "ARROW", "BAR", "COMMA", "COLON", "EQUALS", "PLUS", "MINUS", 
-		"STAR", "SLASH", "PERCENT", "LPAREN", "RPAREN", "LBRACKET", "RBRACKET", 
+		null, null, null, "ARROW", "BAR", "COMMA", "COLON", "EQUALS", "PLUS", 
+		"MINUS", "STAR", "SLASH", "PERCENT", "LPAREN", "RPAREN", "LBRACKET", "RBRACKET", 
 		"TERMINAL", "NUMBER", "WORD", "TEXT", "UNCLOSED", "COMMENT", "NEWLINE", 
 		"INVISIBLE", "BLANK", "OTHER"
 	};
@@ -349,7 +351,7 @@ public partial class PanelParser : Parser {
 				State = 234;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 60265594879L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 120531189759L) != 0) );
 			State = 236;
 			Match(Eof);
 			}
@@ -396,7 +398,7 @@ public partial class PanelParser : Parser {
 			State = 242;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 60265594879L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 120531189759L) != 0)) {
 				{
 				{
 				State = 239;
@@ -589,6 +591,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 			case T__143:
 			case T__144:
+			case T__145:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
@@ -933,6 +936,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 			case T__143:
 			case T__144:
+			case T__145:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
@@ -1116,7 +1120,7 @@ public partial class PanelParser : Parser {
 			State = 301;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -8706L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -8706L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0)) {
 				{
 				{
 				State = 298;
@@ -1522,7 +1526,7 @@ public partial class PanelParser : Parser {
 			State = 362;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__26 || _la==COMMA) {
+			if (_la==T__27 || _la==COMMA) {
 				{
 				State = 359;
 				ErrorHandler.Sync(this);
@@ -1592,7 +1596,7 @@ public partial class PanelParser : Parser {
 			State = 374;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__26 || _la==COMMA) {
+			if (_la==T__27 || _la==COMMA) {
 				{
 				State = 371;
 				ErrorHandler.Sync(this);
@@ -1690,7 +1694,7 @@ public partial class PanelParser : Parser {
 			State = 392;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__26 || _la==COMMA) {
+			if (_la==T__27 || _la==COMMA) {
 				{
 				State = 389;
 				ErrorHandler.Sync(this);
@@ -1804,7 +1808,7 @@ public partial class PanelParser : Parser {
 			State = 414;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__26 || _la==COMMA) {
+			if (_la==T__27 || _la==COMMA) {
 				{
 				State = 411;
 				ErrorHandler.Sync(this);
@@ -1898,13 +1902,21 @@ public partial class PanelParser : Parser {
 	public SettledContext settled() {
 		SettledContext _localctx = new SettledContext(Context, State);
 		EnterRule(_localctx, 46, RULE_settled);
+		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 426;
 			Match(T__15);
 			State = 427;
-			Match(T__23);
+			_la = TokenStream.LA(1);
+			if ( !(_la==T__23 || _la==T__24) ) {
+			ErrorHandler.RecoverInline(this);
+			}
+			else {
+				ErrorHandler.ReportMatch(this);
+			    Consume();
+			}
 			}
 		}
 		catch (RecognitionException re) {
@@ -1934,9 +1946,9 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 429;
-			Match(T__24);
-			State = 430;
 			Match(T__25);
+			State = 430;
+			Match(T__26);
 			}
 		}
 		catch (RecognitionException re) {
@@ -1968,14 +1980,14 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 432;
-			Match(T__26);
-			State = 433;
 			Match(T__27);
+			State = 433;
+			Match(T__28);
 			State = 434;
 			Match(NUMBER);
 			State = 435;
 			_la = TokenStream.LA(1);
-			if ( !(_la==T__28 || _la==T__29) ) {
+			if ( !(_la==T__29 || _la==T__30) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -2028,7 +2040,7 @@ public partial class PanelParser : Parser {
 			State = 441;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -16499296512522L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -576496486431326849L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769837567L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -32998581152266L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1152992972862653697L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51539675135L) != 0)) {
 				{
 				{
 				State = 438;
@@ -2109,7 +2121,7 @@ public partial class PanelParser : Parser {
 				} while ( _la==T__12 );
 				}
 				break;
-			case T__30:
+			case T__31:
 				{
 				State = 456;
 				ErrorHandler.Sync(this);
@@ -2118,7 +2130,7 @@ public partial class PanelParser : Parser {
 					{
 					{
 					State = 454;
-					Match(T__30);
+					Match(T__31);
 					State = 455;
 					conditionPart();
 					}
@@ -2126,12 +2138,12 @@ public partial class PanelParser : Parser {
 					State = 458;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( _la==T__30 );
+				} while ( _la==T__31 );
 				}
 				break;
 			case Eof:
 			case T__15:
-			case T__26:
+			case T__27:
 			case COMMA:
 			case RPAREN:
 				break;
@@ -2178,10 +2190,10 @@ public partial class PanelParser : Parser {
 			State = 463;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__31) {
+			if (_la==T__32) {
 				{
 				State = 462;
-				Match(T__31);
+				Match(T__32);
 				}
 			}
 
@@ -2226,7 +2238,7 @@ public partial class PanelParser : Parser {
 			case T__27:
 			case T__28:
 			case T__29:
-			case T__32:
+			case T__30:
 			case T__33:
 			case T__34:
 			case T__35:
@@ -2339,6 +2351,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 			case T__143:
 			case T__144:
+			case T__145:
 			case NUMBER:
 			case WORD:
 				{
@@ -2395,7 +2408,7 @@ public partial class PanelParser : Parser {
 			State = 476;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -6576742922L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769934847L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -13153411594L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51539869695L) != 0)) {
 				{
 				{
 				State = 473;
@@ -2416,7 +2429,7 @@ public partial class PanelParser : Parser {
 				State = 483;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -6576742922L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769934847L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -13153411594L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51539869695L) != 0)) {
 					{
 					{
 					State = 480;
@@ -2467,7 +2480,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 488;
-			Match(T__32);
+			Match(T__33);
 			State = 490;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -2481,7 +2494,7 @@ public partial class PanelParser : Parser {
 				State = 492;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
 			State = 494;
 			Match(Eof);
 			}
@@ -2515,7 +2528,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 496;
-			Match(T__33);
+			Match(T__34);
 			State = 497;
 			Match(TEXT);
 			State = 498;
@@ -2553,7 +2566,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 500;
-			Match(T__34);
+			Match(T__35);
 			State = 501;
 			name();
 			State = 502;
@@ -2595,7 +2608,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 504;
-			Match(T__35);
+			Match(T__36);
 			State = 506;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -2609,7 +2622,7 @@ public partial class PanelParser : Parser {
 				State = 508;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
 			State = 510;
 			Match(Eof);
 			}
@@ -2645,7 +2658,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 512;
-			Match(T__36);
+			Match(T__37);
 			State = 513;
 			phrase();
 			State = 514;
@@ -2680,7 +2693,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 516;
-			Match(T__37);
+			Match(T__38);
 			State = 517;
 			Match(Eof);
 			}
@@ -2730,7 +2743,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 519;
-			Match(T__38);
+			Match(T__39);
 			State = 520;
 			phrase();
 			State = 521;
@@ -2802,20 +2815,20 @@ public partial class PanelParser : Parser {
 			State = 548;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__39:
+			case T__40:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 531;
-				Match(T__39);
+				Match(T__40);
 				State = 532;
 				unit();
 				State = 535;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__40) {
+				if (_la==T__41) {
 					{
 					State = 533;
-					Match(T__40);
+					Match(T__41);
 					State = 534;
 					unit();
 					}
@@ -2823,11 +2836,11 @@ public partial class PanelParser : Parser {
 
 				}
 				break;
-			case T__41:
+			case T__42:
 				EnterOuterAlt(_localctx, 2);
 				{
 				State = 537;
-				Match(T__41);
+				Match(T__42);
 				State = 538;
 				choice();
 				State = 543;
@@ -2848,11 +2861,11 @@ public partial class PanelParser : Parser {
 				}
 				}
 				break;
-			case T__42:
+			case T__43:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 546;
-				Match(T__42);
+				Match(T__43);
 				State = 547;
 				ratingShape();
 				}
@@ -2890,7 +2903,7 @@ public partial class PanelParser : Parser {
 			{
 			State = 550;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 263882790666240L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 527765581332480L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -2962,25 +2975,25 @@ public partial class PanelParser : Parser {
 			State = 558;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__47:
+			case T__48:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 554;
-				Match(T__47);
-				}
-				break;
-			case T__48:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 555;
 				Match(T__48);
 				}
 				break;
 			case T__49:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 555;
+				Match(T__49);
+				}
+				break;
+			case T__50:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 556;
-				Match(T__49);
+				Match(T__50);
 				State = 557;
 				defaultValue();
 				}
@@ -3182,6 +3195,7 @@ public partial class PanelParser : Parser {
 				case T__142:
 				case T__143:
 				case T__144:
+				case T__145:
 				case NUMBER:
 				case WORD:
 					{
@@ -3208,7 +3222,7 @@ public partial class PanelParser : Parser {
 				State = 565;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 60264022015L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 120528044031L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -3261,18 +3275,18 @@ public partial class PanelParser : Parser {
 			case T__18:
 			case T__21:
 			case T__23:
-			case T__25:
-			case T__27:
+			case T__24:
+			case T__26:
 			case T__28:
 			case T__29:
-			case T__32:
+			case T__30:
 			case T__33:
 			case T__34:
 			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
-			case T__43:
+			case T__39:
 			case T__44:
 			case T__45:
 			case T__46:
@@ -3299,8 +3313,8 @@ public partial class PanelParser : Parser {
 			case T__67:
 			case T__68:
 			case T__69:
-			case T__71:
-			case T__73:
+			case T__70:
+			case T__72:
 			case T__74:
 			case T__75:
 			case T__76:
@@ -3329,12 +3343,12 @@ public partial class PanelParser : Parser {
 			case T__99:
 			case T__100:
 			case T__101:
-			case T__103:
+			case T__102:
 			case T__104:
 			case T__105:
 			case T__106:
 			case T__107:
-			case T__109:
+			case T__108:
 			case T__110:
 			case T__111:
 			case T__112:
@@ -3347,7 +3361,7 @@ public partial class PanelParser : Parser {
 			case T__119:
 			case T__120:
 			case T__121:
-			case T__123:
+			case T__122:
 			case T__124:
 			case T__125:
 			case T__126:
@@ -3361,7 +3375,8 @@ public partial class PanelParser : Parser {
 			case T__134:
 			case T__135:
 			case T__136:
-			case T__142:
+			case T__137:
+			case T__143:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
@@ -3379,7 +3394,7 @@ public partial class PanelParser : Parser {
 					State = 570;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -16499296512522L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -576496486431326849L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25769837567L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -32998581152266L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1152992972862653697L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51539675135L) != 0) );
 				}
 				break;
 			case PERCENT:
@@ -3428,7 +3443,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 575;
-			Match(T__50);
+			Match(T__51);
 			State = 577;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -3442,7 +3457,7 @@ public partial class PanelParser : Parser {
 				State = 579;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
 			State = 581;
 			Match(Eof);
 			}
@@ -3482,7 +3497,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 583;
-			Match(T__51);
+			Match(T__52);
 			State = 584;
 			phrase();
 			State = 585;
@@ -3524,7 +3539,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 589;
-			Match(T__52);
+			Match(T__53);
 			State = 590;
 			guard();
 			State = 591;
@@ -3559,7 +3574,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 593;
-			Match(T__53);
+			Match(T__54);
 			State = 594;
 			Match(Eof);
 			}
@@ -3602,11 +3617,11 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 596;
-			Match(T__54);
-			State = 597;
 			Match(T__55);
-			State = 598;
+			State = 597;
 			Match(T__56);
+			State = 598;
+			Match(T__57);
 			State = 600;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -3668,7 +3683,7 @@ public partial class PanelParser : Parser {
 			State = 609;
 			Match(COMMA);
 			State = 610;
-			Match(T__57);
+			Match(T__58);
 			State = 611;
 			sum();
 			}
@@ -3711,7 +3726,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 613;
-			Match(T__58);
+			Match(T__59);
 			State = 615;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -3776,7 +3791,7 @@ public partial class PanelParser : Parser {
 			{
 			State = 624;
 			_la = TokenStream.LA(1);
-			if ( !(_la==T__59 || _la==T__60) ) {
+			if ( !(_la==T__60 || _la==T__61) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -3784,7 +3799,7 @@ public partial class PanelParser : Parser {
 			    Consume();
 			}
 			State = 625;
-			Match(T__61);
+			Match(T__62);
 			State = 626;
 			list();
 			State = 628;
@@ -4000,6 +4015,7 @@ public partial class PanelParser : Parser {
 			case T__142:
 			case T__143:
 			case T__144:
+			case T__145:
 			case NUMBER:
 			case WORD:
 				{
@@ -4016,7 +4032,7 @@ public partial class PanelParser : Parser {
 					State = 636;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
 				State = 639;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
@@ -4087,7 +4103,7 @@ public partial class PanelParser : Parser {
 			{
 			State = 653;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 61)) & ~0x3f) == 0 && ((1L << (_la - 61)) & 509L) != 0)) ) {
+			if ( !(((((_la - 62)) & ~0x3f) == 0 && ((1L << (_la - 62)) & 509L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -4126,43 +4142,43 @@ public partial class PanelParser : Parser {
 			State = 664;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__69:
+			case T__70:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 655;
-				Match(T__69);
-				}
-				break;
-			case T__70:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 656;
 				Match(T__70);
 				}
 				break;
 			case T__71:
-				EnterOuterAlt(_localctx, 3);
+				EnterOuterAlt(_localctx, 2);
 				{
-				State = 657;
+				State = 656;
 				Match(T__71);
 				}
 				break;
 			case T__72:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 657;
+				Match(T__72);
+				}
+				break;
+			case T__73:
 				EnterOuterAlt(_localctx, 4);
 				{
 				State = 658;
-				Match(T__72);
+				Match(T__73);
 				State = 659;
 				Match(T__15);
 				State = 660;
 				guard();
 				}
 				break;
-			case T__73:
+			case T__74:
 				EnterOuterAlt(_localctx, 5);
 				{
 				State = 661;
-				Match(T__73);
+				Match(T__74);
 				State = 662;
 				Match(T__15);
 				State = 663;
@@ -4215,11 +4231,11 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 666;
-			Match(T__74);
+			Match(T__75);
 			State = 670;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0)) {
 				{
 				{
 				State = 667;
@@ -4233,13 +4249,13 @@ public partial class PanelParser : Parser {
 			State = 673;
 			pair();
 			State = 674;
-			Match(T__24);
+			Match(T__25);
 			State = 675;
 			sum();
 			State = 676;
 			Match(COMMA);
 			State = 677;
-			Match(T__75);
+			Match(T__76);
 			State = 678;
 			name();
 			State = 679;
@@ -4295,7 +4311,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 681;
-			Match(T__76);
+			Match(T__77);
 			State = 682;
 			familyName();
 			State = 683;
@@ -4378,7 +4394,7 @@ public partial class PanelParser : Parser {
 				State = 700;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4411,25 +4427,25 @@ public partial class PanelParser : Parser {
 			State = 707;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__70:
+			case T__71:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 702;
-				Match(T__70);
-				}
-				break;
-			case T__71:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 703;
 				Match(T__71);
 				}
 				break;
 			case T__72:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 703;
+				Match(T__72);
+				}
+				break;
+			case T__73:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 704;
-				Match(T__72);
+				Match(T__73);
 				State = 705;
 				Match(T__15);
 				State = 706;
@@ -4490,7 +4506,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 709;
-			Match(T__77);
+			Match(T__78);
 			State = 710;
 			name();
 			State = 711;
@@ -4566,40 +4582,40 @@ public partial class PanelParser : Parser {
 			State = 735;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__81:
 			case T__82:
 			case T__83:
 			case T__84:
 			case T__85:
+			case T__86:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 729;
 				variableSort();
 				}
 				break;
-			case T__78:
+			case T__79:
 				EnterOuterAlt(_localctx, 2);
 				{
 				State = 730;
-				Match(T__78);
+				Match(T__79);
 				State = 731;
 				name();
 				}
 				break;
-			case T__79:
+			case T__80:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 732;
-				Match(T__79);
+				Match(T__80);
 				State = 733;
 				name();
 				}
 				break;
-			case T__80:
+			case T__81:
 				EnterOuterAlt(_localctx, 4);
 				{
 				State = 734;
-				Match(T__80);
+				Match(T__81);
 				}
 				break;
 			default:
@@ -4635,7 +4651,7 @@ public partial class PanelParser : Parser {
 			{
 			State = 737;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 82)) & ~0x3f) == 0 && ((1L << (_la - 82)) & 31L) != 0)) ) {
+			if ( !(((((_la - 83)) & ~0x3f) == 0 && ((1L << (_la - 83)) & 31L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -4729,7 +4745,7 @@ public partial class PanelParser : Parser {
 			State = 757;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__86 || _la==COMMA) {
+			if (_la==T__87 || _la==COMMA) {
 				{
 				State = 752;
 				ErrorHandler.Sync(this);
@@ -4742,7 +4758,7 @@ public partial class PanelParser : Parser {
 				}
 
 				State = 754;
-				Match(T__86);
+				Match(T__87);
 				State = 755;
 				Match(T__15);
 				State = 756;
@@ -4793,11 +4809,11 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 761;
-			Match(T__45);
+			Match(T__46);
 			State = 762;
 			name();
 			State = 763;
-			Match(T__41);
+			Match(T__42);
 			State = 764;
 			phrase();
 			State = 767;
@@ -4843,11 +4859,11 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 771;
-			Match(T__87);
-			State = 772;
 			Match(T__88);
-			State = 773;
+			State = 772;
 			Match(T__89);
+			State = 773;
+			Match(T__90);
 			}
 		}
 		catch (RecognitionException re) {
@@ -4889,13 +4905,13 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 775;
-			Match(T__28);
+			Match(T__29);
 			State = 776;
 			name();
 			State = 777;
-			Match(T__41);
+			Match(T__42);
 			State = 778;
-			Match(T__90);
+			Match(T__91);
 			State = 779;
 			name();
 			State = 783;
@@ -4950,7 +4966,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 787;
-			Match(T__91);
+			Match(T__92);
 			State = 788;
 			label();
 			State = 789;
@@ -5003,11 +5019,11 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 793;
-			Match(T__92);
+			Match(T__93);
 			State = 795;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0)) {
 				{
 				State = 794;
 				name();
@@ -5084,7 +5100,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 806;
-			Match(T__93);
+			Match(T__94);
 			State = 807;
 			_localctx.type = name();
 			State = 809;
@@ -5163,13 +5179,13 @@ public partial class PanelParser : Parser {
 				guard();
 				}
 				break;
-			case T__94:
 			case T__95:
 			case T__96:
 			case T__97:
-			case T__99:
+			case T__98:
 			case T__100:
 			case T__101:
+			case T__102:
 				EnterOuterAlt(_localctx, 2);
 				{
 				State = 824;
@@ -5220,22 +5236,22 @@ public partial class PanelParser : Parser {
 			State = 845;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__94:
+			case T__95:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 827;
-				Match(T__94);
+				Match(T__95);
 				State = 828;
 				Match(T__15);
 				State = 829;
 				guard();
 				}
 				break;
-			case T__95:
+			case T__96:
 				EnterOuterAlt(_localctx, 2);
 				{
 				State = 830;
-				Match(T__95);
+				Match(T__96);
 				State = 832;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
@@ -5249,48 +5265,48 @@ public partial class PanelParser : Parser {
 					State = 834;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0) );
-				}
-				break;
-			case T__96:
-				EnterOuterAlt(_localctx, 3);
-				{
-				State = 836;
-				Match(T__96);
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
 				}
 				break;
 			case T__97:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 836;
+				Match(T__97);
+				}
+				break;
+			case T__98:
 				EnterOuterAlt(_localctx, 4);
 				{
 				State = 837;
-				Match(T__97);
-				State = 838;
 				Match(T__98);
-				}
-				break;
-			case T__99:
-				EnterOuterAlt(_localctx, 5);
-				{
-				State = 839;
+				State = 838;
 				Match(T__99);
 				}
 				break;
 			case T__100:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 839;
+				Match(T__100);
+				}
+				break;
+			case T__101:
 				EnterOuterAlt(_localctx, 6);
 				{
 				State = 840;
-				Match(T__100);
+				Match(T__101);
 				State = 841;
 				Match(T__17);
 				State = 842;
 				name();
 				}
 				break;
-			case T__101:
+			case T__102:
 				EnterOuterAlt(_localctx, 7);
 				{
 				State = 843;
-				Match(T__101);
+				Match(T__102);
 				State = 844;
 				sum();
 				}
@@ -5351,7 +5367,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 847;
-			Match(T__62);
+			Match(T__63);
 			State = 848;
 			Match(LBRACKET);
 			State = 849;
@@ -5359,16 +5375,16 @@ public partial class PanelParser : Parser {
 			State = 850;
 			Match(RBRACKET);
 			State = 851;
-			Match(T__24);
+			Match(T__25);
 			State = 852;
 			_localctx.volts = sum();
 			State = 855;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__102) {
+			if (_la==T__103) {
 				{
 				State = 853;
-				Match(T__102);
+				Match(T__103);
 				State = 854;
 				_localctx.angle = sum();
 				}
@@ -5424,25 +5440,25 @@ public partial class PanelParser : Parser {
 			State = 871;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__103:
+			case T__104:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 866;
-				Match(T__103);
-				}
-				break;
-			case T__104:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 867;
 				Match(T__104);
 				}
 				break;
-			case T__94:
+			case T__105:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 867;
+				Match(T__105);
+				}
+				break;
+			case T__95:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 868;
-				Match(T__94);
+				Match(T__95);
 				State = 869;
 				Match(T__15);
 				State = 870;
@@ -5484,7 +5500,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 873;
-			Match(T__105);
+			Match(T__106);
 			State = 874;
 			list();
 			State = 875;
@@ -5527,7 +5543,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 877;
-			Match(T__106);
+			Match(T__107);
 			State = 879;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
@@ -5552,7 +5568,7 @@ public partial class PanelParser : Parser {
 				State = 884;
 				Match(T__10);
 				State = 885;
-				Match(T__57);
+				Match(T__58);
 				}
 			}
 
@@ -5605,11 +5621,11 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 890;
-			Match(T__107);
+			Match(T__108);
 			State = 891;
 			label();
 			State = 892;
-			Match(T__108);
+			Match(T__109);
 			State = 893;
 			list();
 			State = 898;
@@ -5672,11 +5688,11 @@ public partial class PanelParser : Parser {
 			State = 919;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__109:
+			case T__110:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 903;
-				Match(T__109);
+				Match(T__110);
 				State = 905;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
@@ -5693,11 +5709,11 @@ public partial class PanelParser : Parser {
 				} while ( _la==LBRACKET );
 				}
 				break;
-			case T__110:
+			case T__111:
 				EnterOuterAlt(_localctx, 2);
 				{
 				State = 909;
-				Match(T__110);
+				Match(T__111);
 				State = 911;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
@@ -5714,20 +5730,20 @@ public partial class PanelParser : Parser {
 				} while ( _la==LBRACKET );
 				}
 				break;
-			case T__111:
+			case T__112:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 915;
-				Match(T__111);
+				Match(T__112);
 				State = 916;
 				name();
 				}
 				break;
-			case T__112:
+			case T__113:
 				EnterOuterAlt(_localctx, 4);
 				{
 				State = 917;
-				Match(T__112);
+				Match(T__113);
 				State = 918;
 				sum();
 				}
@@ -5770,7 +5786,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 921;
-			Match(T__113);
+			Match(T__114);
 			State = 925;
 			ErrorHandler.Sync(this);
 			switch ( Interpreter.AdaptivePredict(TokenStream,91,Context) ) {
@@ -5838,13 +5854,13 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 929;
-			Match(T__114);
+			Match(T__115);
 			State = 930;
 			Match(T__17);
 			State = 931;
 			name();
 			State = 932;
-			Match(T__70);
+			Match(T__71);
 			State = 933;
 			phrase();
 			State = 938;
@@ -5895,25 +5911,25 @@ public partial class PanelParser : Parser {
 			State = 947;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__115:
+			case T__116:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 943;
-				Match(T__115);
-				}
-				break;
-			case T__116:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 944;
 				Match(T__116);
 				}
 				break;
 			case T__117:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 944;
+				Match(T__117);
+				}
+				break;
+			case T__118:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 945;
-				Match(T__117);
+				Match(T__118);
 				State = 946;
 				Match(NUMBER);
 				}
@@ -5962,13 +5978,13 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 949;
-			Match(T__118);
-			State = 950;
 			Match(T__119);
+			State = 950;
+			Match(T__120);
 			State = 951;
 			_localctx.against = phrase();
 			State = 952;
-			Match(T__70);
+			Match(T__71);
 			State = 953;
 			_localctx.through = phrase();
 			State = 954;
@@ -6026,13 +6042,13 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 958;
-			Match(T__120);
+			Match(T__121);
 			State = 959;
 			Match(T__22);
 			State = 960;
-			Match(T__121);
+			Match(T__122);
 			State = 961;
-			Match(T__70);
+			Match(T__71);
 			State = 962;
 			phrase();
 			State = 963;
@@ -6040,7 +6056,7 @@ public partial class PanelParser : Parser {
 			State = 964;
 			_localctx.variableName = name();
 			State = 965;
-			Match(T__122);
+			Match(T__123);
 			State = 966;
 			_localctx.value = name();
 			State = 970;
@@ -6051,7 +6067,7 @@ public partial class PanelParser : Parser {
 				State = 967;
 				Match(COMMA);
 				State = 968;
-				Match(T__123);
+				Match(T__124);
 				State = 969;
 				sum();
 				}
@@ -6100,7 +6116,7 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 974;
-			Match(T__124);
+			Match(T__125);
 			State = 975;
 			_localctx.sort = name();
 			State = 976;
@@ -6149,7 +6165,7 @@ public partial class PanelParser : Parser {
 			State = 984;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 25770065919L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0)) {
 				{
 				{
 				State = 981;
@@ -6196,11 +6212,11 @@ public partial class PanelParser : Parser {
 			EnterOuterAlt(_localctx, 1);
 			{
 			State = 987;
-			Match(T__125);
+			Match(T__126);
 			State = 988;
 			name();
 			State = 989;
-			Match(T__41);
+			Match(T__42);
 			State = 990;
 			phrase();
 			State = 991;
@@ -6265,7 +6281,7 @@ public partial class PanelParser : Parser {
 				} while ( _la==T__12 );
 				}
 				break;
-			case T__30:
+			case T__31:
 				{
 				State = 1002;
 				ErrorHandler.Sync(this);
@@ -6274,7 +6290,7 @@ public partial class PanelParser : Parser {
 					{
 					{
 					State = 1000;
-					Match(T__30);
+					Match(T__31);
 					State = 1001;
 					guardPart();
 					}
@@ -6282,11 +6298,11 @@ public partial class PanelParser : Parser {
 					State = 1004;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( _la==T__30 );
+				} while ( _la==T__31 );
 				}
 				break;
 			case Eof:
-			case T__86:
+			case T__87:
 			case COMMA:
 			case RPAREN:
 				break;
@@ -6333,10 +6349,10 @@ public partial class PanelParser : Parser {
 			State = 1009;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__31) {
+			if (_la==T__32) {
 				{
 				State = 1008;
-				Match(T__31);
+				Match(T__32);
 				}
 			}
 
@@ -6370,17 +6386,17 @@ public partial class PanelParser : Parser {
 			case T__23:
 			case T__24:
 			case T__25:
-			case T__27:
+			case T__26:
 			case T__28:
 			case T__29:
-			case T__32:
+			case T__30:
 			case T__33:
 			case T__34:
 			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
-			case T__43:
+			case T__39:
 			case T__44:
 			case T__45:
 			case T__46:
@@ -6407,8 +6423,8 @@ public partial class PanelParser : Parser {
 			case T__67:
 			case T__68:
 			case T__69:
-			case T__71:
-			case T__73:
+			case T__70:
+			case T__72:
 			case T__74:
 			case T__75:
 			case T__76:
@@ -6437,12 +6453,12 @@ public partial class PanelParser : Parser {
 			case T__99:
 			case T__100:
 			case T__101:
-			case T__103:
+			case T__102:
 			case T__104:
 			case T__105:
 			case T__106:
 			case T__107:
-			case T__109:
+			case T__108:
 			case T__110:
 			case T__111:
 			case T__112:
@@ -6455,7 +6471,7 @@ public partial class PanelParser : Parser {
 			case T__119:
 			case T__120:
 			case T__121:
-			case T__123:
+			case T__122:
 			case T__124:
 			case T__125:
 			case T__126:
@@ -6471,7 +6487,8 @@ public partial class PanelParser : Parser {
 			case T__136:
 			case T__137:
 			case T__138:
-			case T__142:
+			case T__139:
+			case T__143:
 			case NUMBER:
 			case WORD:
 				{
@@ -6588,21 +6605,21 @@ public partial class PanelParser : Parser {
 				State = 1019;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__126) {
+				if (_la==T__127) {
 					{
 					State = 1018;
-					Match(T__126);
+					Match(T__127);
 					}
 				}
 
 				State = 1021;
-				Match(T__127);
+				Match(T__128);
 				State = 1022;
 				pair();
 				State = 1024;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__24 || _la==T__141) {
+				if (_la==T__25 || _la==T__142) {
 					{
 					State = 1023;
 					band();
@@ -6618,21 +6635,21 @@ public partial class PanelParser : Parser {
 				State = 1030;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
-				case T__128:
+				case T__129:
 					{
 					State = 1026;
-					Match(T__128);
-					State = 1027;
 					Match(T__129);
+					State = 1027;
+					Match(T__130);
 					}
 					break;
-				case T__86:
+				case T__87:
 					{
 					State = 1028;
-					Match(T__86);
+					Match(T__87);
 					State = 1029;
 					_la = TokenStream.LA(1);
-					if ( !(_la==T__129 || _la==T__130) ) {
+					if ( !(_la==T__130 || _la==T__131) ) {
 					ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -6647,7 +6664,7 @@ public partial class PanelParser : Parser {
 				State = 1032;
 				pair();
 				State = 1033;
-				Match(T__24);
+				Match(T__25);
 				State = 1034;
 				sum();
 				}
@@ -6659,11 +6676,11 @@ public partial class PanelParser : Parser {
 				State = 1037;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__66 || _la==T__126) {
+				if (_la==T__67 || _la==T__127) {
 					{
 					State = 1036;
 					_la = TokenStream.LA(1);
-					if ( !(_la==T__66 || _la==T__126) ) {
+					if ( !(_la==T__67 || _la==T__127) ) {
 					ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -6674,17 +6691,17 @@ public partial class PanelParser : Parser {
 				}
 
 				State = 1039;
-				Match(T__131);
+				Match(T__132);
 				State = 1040;
 				list();
 				State = 1042;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__132 || _la==T__133) {
+				if (_la==T__133 || _la==T__134) {
 					{
 					State = 1041;
 					_la = TokenStream.LA(1);
-					if ( !(_la==T__132 || _la==T__133) ) {
+					if ( !(_la==T__133 || _la==T__134) ) {
 					ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -6701,7 +6718,7 @@ public partial class PanelParser : Parser {
 				EnterOuterAlt(_localctx, 4);
 				{
 				State = 1044;
-				Match(T__134);
+				Match(T__135);
 				State = 1045;
 				list();
 				}
@@ -6711,7 +6728,7 @@ public partial class PanelParser : Parser {
 				EnterOuterAlt(_localctx, 5);
 				{
 				State = 1046;
-				Match(T__109);
+				Match(T__110);
 				State = 1047;
 				pair();
 				}
@@ -6721,13 +6738,13 @@ public partial class PanelParser : Parser {
 				EnterOuterAlt(_localctx, 6);
 				{
 				State = 1048;
-				Match(T__24);
+				Match(T__25);
 				State = 1049;
-				Match(T__135);
-				State = 1050;
 				Match(T__136);
+				State = 1050;
+				Match(T__137);
 				State = 1051;
-				Match(T__41);
+				Match(T__42);
 				State = 1052;
 				name();
 				State = 1054;
@@ -6758,7 +6775,7 @@ public partial class PanelParser : Parser {
 				{
 				State = 1058;
 				_la = TokenStream.LA(1);
-				if ( !(_la==T__137 || _la==T__138) ) {
+				if ( !(_la==T__138 || _la==T__139) ) {
 				ErrorHandler.RecoverInline(this);
 				}
 				else {
@@ -6770,30 +6787,30 @@ public partial class PanelParser : Parser {
 				State = 1064;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
-				case T__72:
+				case T__73:
 					{
 					State = 1060;
-					Match(T__72);
-					}
-					break;
-				case T__139:
-					{
-					State = 1061;
-					Match(T__139);
+					Match(T__73);
 					}
 					break;
 				case T__140:
 					{
-					State = 1062;
+					State = 1061;
 					Match(T__140);
+					}
+					break;
+				case T__141:
+					{
+					State = 1062;
+					Match(T__141);
 					State = 1063;
 					label();
 					}
 					break;
 				case Eof:
 				case T__12:
-				case T__30:
-				case T__86:
+				case T__31:
+				case T__87:
 				case COMMA:
 				case RPAREN:
 					break;
@@ -6811,7 +6828,7 @@ public partial class PanelParser : Parser {
 				State = 1068;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__24 || _la==T__72 || ((((_la - 140)) & ~0x3f) == 0 && ((1L << (_la - 140)) & 19L) != 0)) {
+				if (_la==T__25 || _la==T__73 || ((((_la - 141)) & ~0x3f) == 0 && ((1L << (_la - 141)) & 19L) != 0)) {
 					{
 					State = 1067;
 					guardSuffix();
@@ -6858,11 +6875,11 @@ public partial class PanelParser : Parser {
 			State = 1079;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__141:
+			case T__142:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 1072;
-				Match(T__141);
+				Match(T__142);
 				State = 1073;
 				_localctx.low = sum();
 				State = 1074;
@@ -6871,11 +6888,11 @@ public partial class PanelParser : Parser {
 				_localctx.high = sum();
 				}
 				break;
-			case T__24:
+			case T__25:
 				EnterOuterAlt(_localctx, 2);
 				{
 				State = 1077;
-				Match(T__24);
+				Match(T__25);
 				State = 1078;
 				_localctx.at = sum();
 				}
@@ -6918,23 +6935,23 @@ public partial class PanelParser : Parser {
 			State = 1089;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__140:
+			case T__141:
 				EnterOuterAlt(_localctx, 1);
 				{
 				State = 1081;
-				Match(T__140);
+				Match(T__141);
 				State = 1082;
 				label();
 				}
 				break;
-			case T__24:
+			case T__25:
 				EnterOuterAlt(_localctx, 2);
 				{
 				State = 1083;
-				Match(T__24);
+				Match(T__25);
 				State = 1084;
 				_la = TokenStream.LA(1);
-				if ( !(_la==T__135 || _la==T__142) ) {
+				if ( !(_la==T__136 || _la==T__143) ) {
 				ErrorHandler.RecoverInline(this);
 				}
 				else {
@@ -6945,25 +6962,25 @@ public partial class PanelParser : Parser {
 				sum();
 				}
 				break;
-			case T__143:
+			case T__144:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 1086;
-				Match(T__143);
+				Match(T__144);
 				}
 				break;
-			case T__72:
+			case T__73:
 				EnterOuterAlt(_localctx, 4);
 				{
 				State = 1087;
-				Match(T__72);
+				Match(T__73);
 				}
 				break;
-			case T__139:
+			case T__140:
 				EnterOuterAlt(_localctx, 5);
 				{
 				State = 1088;
-				Match(T__139);
+				Match(T__140);
 				}
 				break;
 			default:
@@ -7155,7 +7172,7 @@ public partial class PanelParser : Parser {
 			case 1:
 				{
 				State = 1110;
-				Match(T__144);
+				Match(T__145);
 				State = 1111;
 				operand();
 				}
@@ -7167,7 +7184,7 @@ public partial class PanelParser : Parser {
 				State = 1113;
 				Match(PERCENT);
 				State = 1114;
-				Match(T__41);
+				Match(T__42);
 				State = 1115;
 				operand();
 				}
@@ -7292,18 +7309,18 @@ public partial class PanelParser : Parser {
 			case T__18:
 			case T__21:
 			case T__23:
-			case T__25:
-			case T__27:
+			case T__24:
+			case T__26:
 			case T__28:
 			case T__29:
-			case T__32:
+			case T__30:
 			case T__33:
 			case T__34:
 			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
-			case T__43:
+			case T__39:
 			case T__44:
 			case T__45:
 			case T__46:
@@ -7330,8 +7347,8 @@ public partial class PanelParser : Parser {
 			case T__67:
 			case T__68:
 			case T__69:
-			case T__71:
-			case T__73:
+			case T__70:
+			case T__72:
 			case T__74:
 			case T__75:
 			case T__76:
@@ -7360,12 +7377,12 @@ public partial class PanelParser : Parser {
 			case T__99:
 			case T__100:
 			case T__101:
-			case T__103:
+			case T__102:
 			case T__104:
 			case T__105:
 			case T__106:
 			case T__107:
-			case T__109:
+			case T__108:
 			case T__110:
 			case T__111:
 			case T__112:
@@ -7378,7 +7395,7 @@ public partial class PanelParser : Parser {
 			case T__119:
 			case T__120:
 			case T__121:
-			case T__123:
+			case T__122:
 			case T__124:
 			case T__125:
 			case T__126:
@@ -7392,7 +7409,8 @@ public partial class PanelParser : Parser {
 			case T__134:
 			case T__135:
 			case T__136:
-			case T__142:
+			case T__137:
+			case T__143:
 			case WORD:
 				EnterOuterAlt(_localctx, 3);
 				{
@@ -7782,18 +7800,18 @@ public partial class PanelParser : Parser {
 			case T__18:
 			case T__21:
 			case T__23:
-			case T__25:
-			case T__27:
+			case T__24:
+			case T__26:
 			case T__28:
 			case T__29:
-			case T__32:
+			case T__30:
 			case T__33:
 			case T__34:
 			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
-			case T__43:
+			case T__39:
 			case T__44:
 			case T__45:
 			case T__46:
@@ -7820,8 +7838,8 @@ public partial class PanelParser : Parser {
 			case T__67:
 			case T__68:
 			case T__69:
-			case T__71:
-			case T__73:
+			case T__70:
+			case T__72:
 			case T__74:
 			case T__75:
 			case T__76:
@@ -7850,12 +7868,12 @@ public partial class PanelParser : Parser {
 			case T__99:
 			case T__100:
 			case T__101:
-			case T__103:
+			case T__102:
 			case T__104:
 			case T__105:
 			case T__106:
 			case T__107:
-			case T__109:
+			case T__108:
 			case T__110:
 			case T__111:
 			case T__112:
@@ -7868,7 +7886,7 @@ public partial class PanelParser : Parser {
 			case T__119:
 			case T__120:
 			case T__121:
-			case T__123:
+			case T__122:
 			case T__124:
 			case T__125:
 			case T__126:
@@ -7882,7 +7900,8 @@ public partial class PanelParser : Parser {
 			case T__134:
 			case T__135:
 			case T__136:
-			case T__142:
+			case T__137:
+			case T__143:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 1181;
@@ -7896,24 +7915,24 @@ public partial class PanelParser : Parser {
 			case T__19:
 			case T__20:
 			case T__22:
-			case T__24:
-			case T__26:
-			case T__39:
+			case T__25:
+			case T__27:
 			case T__40:
 			case T__41:
 			case T__42:
-			case T__70:
-			case T__72:
-			case T__102:
-			case T__108:
-			case T__122:
-			case T__137:
+			case T__43:
+			case T__71:
+			case T__73:
+			case T__103:
+			case T__109:
+			case T__123:
 			case T__138:
 			case T__139:
 			case T__140:
 			case T__141:
-			case T__143:
+			case T__142:
 			case T__144:
+			case T__145:
 				EnterOuterAlt(_localctx, 4);
 				{
 				State = 1182;
@@ -7921,8 +7940,8 @@ public partial class PanelParser : Parser {
 				}
 				break;
 			case T__12:
-			case T__30:
 			case T__31:
+			case T__32:
 				EnterOuterAlt(_localctx, 5);
 				{
 				State = 1183;
@@ -7994,18 +8013,18 @@ public partial class PanelParser : Parser {
 			case T__18:
 			case T__21:
 			case T__23:
-			case T__25:
-			case T__27:
+			case T__24:
+			case T__26:
 			case T__28:
 			case T__29:
-			case T__32:
+			case T__30:
 			case T__33:
 			case T__34:
 			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
-			case T__43:
+			case T__39:
 			case T__44:
 			case T__45:
 			case T__46:
@@ -8032,8 +8051,8 @@ public partial class PanelParser : Parser {
 			case T__67:
 			case T__68:
 			case T__69:
-			case T__71:
-			case T__73:
+			case T__70:
+			case T__72:
 			case T__74:
 			case T__75:
 			case T__76:
@@ -8062,12 +8081,12 @@ public partial class PanelParser : Parser {
 			case T__99:
 			case T__100:
 			case T__101:
-			case T__103:
+			case T__102:
 			case T__104:
 			case T__105:
 			case T__106:
 			case T__107:
-			case T__109:
+			case T__108:
 			case T__110:
 			case T__111:
 			case T__112:
@@ -8080,7 +8099,7 @@ public partial class PanelParser : Parser {
 			case T__119:
 			case T__120:
 			case T__121:
-			case T__123:
+			case T__122:
 			case T__124:
 			case T__125:
 			case T__126:
@@ -8094,7 +8113,8 @@ public partial class PanelParser : Parser {
 			case T__134:
 			case T__135:
 			case T__136:
-			case T__142:
+			case T__137:
+			case T__143:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 1188;
@@ -8158,18 +8178,18 @@ public partial class PanelParser : Parser {
 			case T__18:
 			case T__21:
 			case T__23:
-			case T__25:
-			case T__27:
+			case T__24:
+			case T__26:
 			case T__28:
 			case T__29:
-			case T__32:
+			case T__30:
 			case T__33:
 			case T__34:
 			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
-			case T__43:
+			case T__39:
 			case T__44:
 			case T__45:
 			case T__46:
@@ -8196,8 +8216,8 @@ public partial class PanelParser : Parser {
 			case T__67:
 			case T__68:
 			case T__69:
-			case T__71:
-			case T__73:
+			case T__70:
+			case T__72:
 			case T__74:
 			case T__75:
 			case T__76:
@@ -8226,12 +8246,12 @@ public partial class PanelParser : Parser {
 			case T__99:
 			case T__100:
 			case T__101:
-			case T__103:
+			case T__102:
 			case T__104:
 			case T__105:
 			case T__106:
 			case T__107:
-			case T__109:
+			case T__108:
 			case T__110:
 			case T__111:
 			case T__112:
@@ -8244,7 +8264,7 @@ public partial class PanelParser : Parser {
 			case T__119:
 			case T__120:
 			case T__121:
-			case T__123:
+			case T__122:
 			case T__124:
 			case T__125:
 			case T__126:
@@ -8258,7 +8278,8 @@ public partial class PanelParser : Parser {
 			case T__134:
 			case T__135:
 			case T__136:
-			case T__142:
+			case T__137:
+			case T__143:
 				EnterOuterAlt(_localctx, 2);
 				{
 				State = 1192;
@@ -8333,18 +8354,18 @@ public partial class PanelParser : Parser {
 			case T__18:
 			case T__21:
 			case T__23:
-			case T__25:
-			case T__27:
+			case T__24:
+			case T__26:
 			case T__28:
 			case T__29:
-			case T__32:
+			case T__30:
 			case T__33:
 			case T__34:
 			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
-			case T__43:
+			case T__39:
 			case T__44:
 			case T__45:
 			case T__46:
@@ -8371,8 +8392,8 @@ public partial class PanelParser : Parser {
 			case T__67:
 			case T__68:
 			case T__69:
-			case T__71:
-			case T__73:
+			case T__70:
+			case T__72:
 			case T__74:
 			case T__75:
 			case T__76:
@@ -8401,12 +8422,12 @@ public partial class PanelParser : Parser {
 			case T__99:
 			case T__100:
 			case T__101:
-			case T__103:
+			case T__102:
 			case T__104:
 			case T__105:
 			case T__106:
 			case T__107:
-			case T__109:
+			case T__108:
 			case T__110:
 			case T__111:
 			case T__112:
@@ -8419,7 +8440,7 @@ public partial class PanelParser : Parser {
 			case T__119:
 			case T__120:
 			case T__121:
-			case T__123:
+			case T__122:
 			case T__124:
 			case T__125:
 			case T__126:
@@ -8433,7 +8454,8 @@ public partial class PanelParser : Parser {
 			case T__134:
 			case T__135:
 			case T__136:
-			case T__142:
+			case T__137:
+			case T__143:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 1197;
@@ -8447,42 +8469,42 @@ public partial class PanelParser : Parser {
 			case T__19:
 			case T__20:
 			case T__22:
-			case T__24:
-			case T__26:
-			case T__39:
+			case T__25:
+			case T__27:
 			case T__40:
 			case T__41:
 			case T__42:
-			case T__70:
-			case T__72:
-			case T__102:
-			case T__108:
-			case T__122:
-			case T__137:
+			case T__43:
+			case T__71:
+			case T__73:
+			case T__103:
+			case T__109:
+			case T__123:
 			case T__138:
 			case T__139:
 			case T__140:
 			case T__141:
-			case T__143:
+			case T__142:
 			case T__144:
+			case T__145:
 				EnterOuterAlt(_localctx, 4);
 				{
 				State = 1198;
 				connecting();
 				}
 				break;
-			case T__30:
+			case T__31:
 				EnterOuterAlt(_localctx, 5);
 				{
 				State = 1199;
-				Match(T__30);
+				Match(T__31);
 				}
 				break;
-			case T__31:
+			case T__32:
 				EnterOuterAlt(_localctx, 6);
 				{
 				State = 1200;
-				Match(T__31);
+				Match(T__32);
 				}
 				break;
 			default:
@@ -8553,18 +8575,18 @@ public partial class PanelParser : Parser {
 			case T__18:
 			case T__21:
 			case T__23:
-			case T__25:
-			case T__27:
+			case T__24:
+			case T__26:
 			case T__28:
 			case T__29:
-			case T__32:
+			case T__30:
 			case T__33:
 			case T__34:
 			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
-			case T__43:
+			case T__39:
 			case T__44:
 			case T__45:
 			case T__46:
@@ -8591,8 +8613,8 @@ public partial class PanelParser : Parser {
 			case T__67:
 			case T__68:
 			case T__69:
-			case T__71:
-			case T__73:
+			case T__70:
+			case T__72:
 			case T__74:
 			case T__75:
 			case T__76:
@@ -8621,12 +8643,12 @@ public partial class PanelParser : Parser {
 			case T__99:
 			case T__100:
 			case T__101:
-			case T__103:
+			case T__102:
 			case T__104:
 			case T__105:
 			case T__106:
 			case T__107:
-			case T__109:
+			case T__108:
 			case T__110:
 			case T__111:
 			case T__112:
@@ -8639,7 +8661,7 @@ public partial class PanelParser : Parser {
 			case T__119:
 			case T__120:
 			case T__121:
-			case T__123:
+			case T__122:
 			case T__124:
 			case T__125:
 			case T__126:
@@ -8653,7 +8675,8 @@ public partial class PanelParser : Parser {
 			case T__134:
 			case T__135:
 			case T__136:
-			case T__142:
+			case T__137:
+			case T__143:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 1205;
@@ -8667,24 +8690,24 @@ public partial class PanelParser : Parser {
 			case T__19:
 			case T__20:
 			case T__22:
-			case T__24:
-			case T__26:
-			case T__39:
+			case T__25:
+			case T__27:
 			case T__40:
 			case T__41:
 			case T__42:
-			case T__70:
-			case T__72:
-			case T__102:
-			case T__108:
-			case T__122:
-			case T__137:
+			case T__43:
+			case T__71:
+			case T__73:
+			case T__103:
+			case T__109:
+			case T__123:
 			case T__138:
 			case T__139:
 			case T__140:
 			case T__141:
-			case T__143:
+			case T__142:
 			case T__144:
+			case T__145:
 				EnterOuterAlt(_localctx, 4);
 				{
 				State = 1206;
@@ -8756,18 +8779,18 @@ public partial class PanelParser : Parser {
 			case T__18:
 			case T__21:
 			case T__23:
-			case T__25:
-			case T__27:
+			case T__24:
+			case T__26:
 			case T__28:
 			case T__29:
-			case T__32:
+			case T__30:
 			case T__33:
 			case T__34:
 			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
-			case T__43:
+			case T__39:
 			case T__44:
 			case T__45:
 			case T__46:
@@ -8794,8 +8817,8 @@ public partial class PanelParser : Parser {
 			case T__67:
 			case T__68:
 			case T__69:
-			case T__71:
-			case T__73:
+			case T__70:
+			case T__72:
 			case T__74:
 			case T__75:
 			case T__76:
@@ -8824,12 +8847,12 @@ public partial class PanelParser : Parser {
 			case T__99:
 			case T__100:
 			case T__101:
-			case T__103:
+			case T__102:
 			case T__104:
 			case T__105:
 			case T__106:
 			case T__107:
-			case T__109:
+			case T__108:
 			case T__110:
 			case T__111:
 			case T__112:
@@ -8842,7 +8865,7 @@ public partial class PanelParser : Parser {
 			case T__119:
 			case T__120:
 			case T__121:
-			case T__123:
+			case T__122:
 			case T__124:
 			case T__125:
 			case T__126:
@@ -8856,25 +8879,26 @@ public partial class PanelParser : Parser {
 			case T__134:
 			case T__135:
 			case T__136:
-			case T__142:
+			case T__137:
+			case T__143:
 				EnterOuterAlt(_localctx, 3);
 				{
 				State = 1211;
 				ordinary();
 				}
 				break;
-			case T__140:
+			case T__141:
 				EnterOuterAlt(_localctx, 4);
 				{
 				State = 1212;
-				Match(T__140);
+				Match(T__141);
 				}
 				break;
-			case T__24:
+			case T__25:
 				EnterOuterAlt(_localctx, 5);
 				{
 				State = 1213;
-				Match(T__24);
+				Match(T__25);
 				}
 				break;
 			case T__17:
@@ -8884,46 +8908,46 @@ public partial class PanelParser : Parser {
 				Match(T__17);
 				}
 				break;
-			case T__41:
+			case T__42:
 				EnterOuterAlt(_localctx, 7);
 				{
 				State = 1215;
-				Match(T__41);
-				}
-				break;
-			case T__39:
-				EnterOuterAlt(_localctx, 8);
-				{
-				State = 1216;
-				Match(T__39);
-				}
-				break;
-			case T__42:
-				EnterOuterAlt(_localctx, 9);
-				{
-				State = 1217;
 				Match(T__42);
 				}
 				break;
 			case T__40:
-				EnterOuterAlt(_localctx, 10);
+				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1218;
+				State = 1216;
 				Match(T__40);
 				}
 				break;
-			case T__70:
+			case T__43:
+				EnterOuterAlt(_localctx, 9);
+				{
+				State = 1217;
+				Match(T__43);
+				}
+				break;
+			case T__41:
+				EnterOuterAlt(_localctx, 10);
+				{
+				State = 1218;
+				Match(T__41);
+				}
+				break;
+			case T__71:
 				EnterOuterAlt(_localctx, 11);
 				{
 				State = 1219;
-				Match(T__70);
+				Match(T__71);
 				}
 				break;
-			case T__141:
+			case T__142:
 				EnterOuterAlt(_localctx, 12);
 				{
 				State = 1220;
-				Match(T__141);
+				Match(T__142);
 				}
 				break;
 			case T__10:
@@ -8947,32 +8971,32 @@ public partial class PanelParser : Parser {
 				Match(T__22);
 				}
 				break;
-			case T__72:
+			case T__73:
 				EnterOuterAlt(_localctx, 16);
 				{
 				State = 1224;
-				Match(T__72);
+				Match(T__73);
 				}
 				break;
-			case T__139:
+			case T__140:
 				EnterOuterAlt(_localctx, 17);
 				{
 				State = 1225;
-				Match(T__139);
+				Match(T__140);
 				}
 				break;
-			case T__108:
+			case T__109:
 				EnterOuterAlt(_localctx, 18);
 				{
 				State = 1226;
-				Match(T__108);
+				Match(T__109);
 				}
 				break;
-			case T__143:
+			case T__144:
 				EnterOuterAlt(_localctx, 19);
 				{
 				State = 1227;
-				Match(T__143);
+				Match(T__144);
 				}
 				break;
 			case T__19:
@@ -8982,32 +9006,32 @@ public partial class PanelParser : Parser {
 				Match(T__19);
 				}
 				break;
-			case T__102:
+			case T__103:
 				EnterOuterAlt(_localctx, 21);
 				{
 				State = 1229;
-				Match(T__102);
+				Match(T__103);
 				}
 				break;
-			case T__122:
+			case T__123:
 				EnterOuterAlt(_localctx, 22);
 				{
 				State = 1230;
-				Match(T__122);
-				}
-				break;
-			case T__137:
-				EnterOuterAlt(_localctx, 23);
-				{
-				State = 1231;
-				Match(T__137);
+				Match(T__123);
 				}
 				break;
 			case T__138:
+				EnterOuterAlt(_localctx, 23);
+				{
+				State = 1231;
+				Match(T__138);
+				}
+				break;
+			case T__139:
 				EnterOuterAlt(_localctx, 24);
 				{
 				State = 1232;
-				Match(T__138);
+				Match(T__139);
 				}
 				break;
 			default:
@@ -9043,7 +9067,7 @@ public partial class PanelParser : Parser {
 			{
 			State = 1235;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 6442459136L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 12884910080L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9081,7 +9105,7 @@ public partial class PanelParser : Parser {
 			{
 			State = 1237;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 16492854052872L) != 0) || ((((_la - 71)) & ~0x3f) == 0 && ((1L << (_la - 71)) & 4503878800244741L) != 0) || ((((_la - 138)) & ~0x3f) == 0 && ((1L << (_la - 138)) & 223L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 32985696241672L) != 0) || ((((_la - 72)) & ~0x3f) == 0 && ((1L << (_la - 72)) & 4503878800244741L) != 0) || ((((_la - 139)) & ~0x3f) == 0 && ((1L << (_la - 139)) & 223L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9119,7 +9143,7 @@ public partial class PanelParser : Parser {
 			{
 			State = 1239;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -16499296512522L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -576496486431326849L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 33791L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -32998581152266L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1152992972862653697L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 67583L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9140,7 +9164,7 @@ public partial class PanelParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,169,1242,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,170,1242,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9245,37 +9269,37 @@ public partial class PanelParser : Parser {
 		104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,
 		140,142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,
 		176,178,180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,
-		212,0,16,2,0,13,13,148,148,1,0,29,30,1,0,44,47,1,0,60,61,2,0,61,61,63,
-		69,1,0,82,86,1,0,130,131,2,0,67,67,127,127,1,0,133,134,1,0,138,139,2,0,
-		136,136,143,143,1,0,151,152,1,0,153,154,2,0,13,13,31,32,16,0,3,3,11,11,
-		16,16,18,18,20,21,23,23,25,25,27,27,40,43,71,71,73,73,103,103,109,109,
-		123,123,138,142,144,145,19,0,1,2,4,8,10,10,12,12,14,15,17,17,19,19,22,
-		22,24,24,26,26,28,30,33,39,44,70,72,72,74,102,104,108,110,122,124,137,
-		143,143,1336,0,214,1,0,0,0,2,218,1,0,0,0,4,226,1,0,0,0,6,230,1,0,0,0,8,
-		238,1,0,0,0,10,252,1,0,0,0,12,254,1,0,0,0,14,263,1,0,0,0,16,276,1,0,0,
-		0,18,278,1,0,0,0,20,289,1,0,0,0,22,297,1,0,0,0,24,309,1,0,0,0,26,311,1,
-		0,0,0,28,324,1,0,0,0,30,332,1,0,0,0,32,336,1,0,0,0,34,342,1,0,0,0,36,350,
-		1,0,0,0,38,366,1,0,0,0,40,378,1,0,0,0,42,396,1,0,0,0,44,418,1,0,0,0,46,
-		426,1,0,0,0,48,429,1,0,0,0,50,432,1,0,0,0,52,437,1,0,0,0,54,447,1,0,0,
-		0,56,463,1,0,0,0,58,472,1,0,0,0,60,488,1,0,0,0,62,496,1,0,0,0,64,500,1,
-		0,0,0,66,504,1,0,0,0,68,512,1,0,0,0,70,516,1,0,0,0,72,519,1,0,0,0,74,548,
-		1,0,0,0,76,550,1,0,0,0,78,552,1,0,0,0,80,558,1,0,0,0,82,563,1,0,0,0,84,
-		573,1,0,0,0,86,575,1,0,0,0,88,583,1,0,0,0,90,589,1,0,0,0,92,593,1,0,0,
-		0,94,596,1,0,0,0,96,609,1,0,0,0,98,613,1,0,0,0,100,624,1,0,0,0,102,632,
-		1,0,0,0,104,653,1,0,0,0,106,664,1,0,0,0,108,666,1,0,0,0,110,681,1,0,0,
-		0,112,698,1,0,0,0,114,707,1,0,0,0,116,709,1,0,0,0,118,735,1,0,0,0,120,
-		737,1,0,0,0,122,739,1,0,0,0,124,761,1,0,0,0,126,771,1,0,0,0,128,775,1,
-		0,0,0,130,787,1,0,0,0,132,793,1,0,0,0,134,806,1,0,0,0,136,825,1,0,0,0,
-		138,845,1,0,0,0,140,847,1,0,0,0,142,871,1,0,0,0,144,873,1,0,0,0,146,877,
-		1,0,0,0,148,890,1,0,0,0,150,919,1,0,0,0,152,921,1,0,0,0,154,929,1,0,0,
-		0,156,947,1,0,0,0,158,949,1,0,0,0,160,958,1,0,0,0,162,974,1,0,0,0,164,
-		984,1,0,0,0,166,987,1,0,0,0,168,993,1,0,0,0,170,1009,1,0,0,0,172,1070,
+		212,0,17,2,0,13,13,149,149,1,0,24,25,1,0,30,31,1,0,45,48,1,0,61,62,2,0,
+		62,62,64,70,1,0,83,87,1,0,131,132,2,0,68,68,128,128,1,0,134,135,1,0,139,
+		140,2,0,137,137,144,144,1,0,152,153,1,0,154,155,2,0,13,13,32,33,16,0,3,
+		3,11,11,16,16,18,18,20,21,23,23,26,26,28,28,41,44,72,72,74,74,104,104,
+		110,110,124,124,139,143,145,146,19,0,1,2,4,8,10,10,12,12,14,15,17,17,19,
+		19,22,22,24,25,27,27,29,31,34,40,45,71,73,73,75,103,105,109,111,123,125,
+		138,144,144,1336,0,214,1,0,0,0,2,218,1,0,0,0,4,226,1,0,0,0,6,230,1,0,0,
+		0,8,238,1,0,0,0,10,252,1,0,0,0,12,254,1,0,0,0,14,263,1,0,0,0,16,276,1,
+		0,0,0,18,278,1,0,0,0,20,289,1,0,0,0,22,297,1,0,0,0,24,309,1,0,0,0,26,311,
+		1,0,0,0,28,324,1,0,0,0,30,332,1,0,0,0,32,336,1,0,0,0,34,342,1,0,0,0,36,
+		350,1,0,0,0,38,366,1,0,0,0,40,378,1,0,0,0,42,396,1,0,0,0,44,418,1,0,0,
+		0,46,426,1,0,0,0,48,429,1,0,0,0,50,432,1,0,0,0,52,437,1,0,0,0,54,447,1,
+		0,0,0,56,463,1,0,0,0,58,472,1,0,0,0,60,488,1,0,0,0,62,496,1,0,0,0,64,500,
+		1,0,0,0,66,504,1,0,0,0,68,512,1,0,0,0,70,516,1,0,0,0,72,519,1,0,0,0,74,
+		548,1,0,0,0,76,550,1,0,0,0,78,552,1,0,0,0,80,558,1,0,0,0,82,563,1,0,0,
+		0,84,573,1,0,0,0,86,575,1,0,0,0,88,583,1,0,0,0,90,589,1,0,0,0,92,593,1,
+		0,0,0,94,596,1,0,0,0,96,609,1,0,0,0,98,613,1,0,0,0,100,624,1,0,0,0,102,
+		632,1,0,0,0,104,653,1,0,0,0,106,664,1,0,0,0,108,666,1,0,0,0,110,681,1,
+		0,0,0,112,698,1,0,0,0,114,707,1,0,0,0,116,709,1,0,0,0,118,735,1,0,0,0,
+		120,737,1,0,0,0,122,739,1,0,0,0,124,761,1,0,0,0,126,771,1,0,0,0,128,775,
+		1,0,0,0,130,787,1,0,0,0,132,793,1,0,0,0,134,806,1,0,0,0,136,825,1,0,0,
+		0,138,845,1,0,0,0,140,847,1,0,0,0,142,871,1,0,0,0,144,873,1,0,0,0,146,
+		877,1,0,0,0,148,890,1,0,0,0,150,919,1,0,0,0,152,921,1,0,0,0,154,929,1,
+		0,0,0,156,947,1,0,0,0,158,949,1,0,0,0,160,958,1,0,0,0,162,974,1,0,0,0,
+		164,984,1,0,0,0,166,987,1,0,0,0,168,993,1,0,0,0,170,1009,1,0,0,0,172,1070,
 		1,0,0,0,174,1079,1,0,0,0,176,1089,1,0,0,0,178,1091,1,0,0,0,180,1099,1,
 		0,0,0,182,1108,1,0,0,0,184,1139,1,0,0,0,186,1141,1,0,0,0,188,1147,1,0,
 		0,0,190,1165,1,0,0,0,192,1168,1,0,0,0,194,1172,1,0,0,0,196,1184,1,0,0,
 		0,198,1189,1,0,0,0,200,1193,1,0,0,0,202,1201,1,0,0,0,204,1207,1,0,0,0,
 		206,1233,1,0,0,0,208,1235,1,0,0,0,210,1237,1,0,0,0,212,1239,1,0,0,0,214,
-		215,5,1,0,0,215,216,5,163,0,0,216,217,5,0,0,1,217,1,1,0,0,0,218,219,5,
+		215,5,1,0,0,215,216,5,164,0,0,216,217,5,0,0,1,217,1,1,0,0,0,218,219,5,
 		2,0,0,219,222,3,194,97,0,220,221,5,3,0,0,221,223,3,196,98,0,222,220,1,
 		0,0,0,222,223,1,0,0,0,223,224,1,0,0,0,224,225,5,0,0,1,225,3,1,0,0,0,226,
 		227,5,4,0,0,227,228,3,196,98,0,228,229,5,0,0,1,229,5,1,0,0,0,230,232,5,
@@ -9283,305 +9307,305 @@ public partial class PanelParser : Parser {
 		234,235,1,0,0,0,235,236,1,0,0,0,236,237,5,0,0,1,237,7,1,0,0,0,238,242,
 		3,196,98,0,239,241,3,10,5,0,240,239,1,0,0,0,241,244,1,0,0,0,242,240,1,
 		0,0,0,242,243,1,0,0,0,243,245,1,0,0,0,244,242,1,0,0,0,245,246,5,0,0,1,
-		246,9,1,0,0,0,247,253,3,196,98,0,248,253,5,163,0,0,249,253,5,148,0,0,250,
-		253,5,147,0,0,251,253,5,155,0,0,252,247,1,0,0,0,252,248,1,0,0,0,252,249,
+		246,9,1,0,0,0,247,253,3,196,98,0,248,253,5,164,0,0,249,253,5,149,0,0,250,
+		253,5,148,0,0,251,253,5,156,0,0,252,247,1,0,0,0,252,248,1,0,0,0,252,249,
 		1,0,0,0,252,250,1,0,0,0,252,251,1,0,0,0,253,11,1,0,0,0,254,257,3,16,8,
-		0,255,256,5,146,0,0,256,258,3,16,8,0,257,255,1,0,0,0,258,259,1,0,0,0,259,
+		0,255,256,5,147,0,0,256,258,3,16,8,0,257,255,1,0,0,0,258,259,1,0,0,0,259,
 		257,1,0,0,0,259,260,1,0,0,0,260,261,1,0,0,0,261,262,5,0,0,1,262,13,1,0,
-		0,0,263,264,5,6,0,0,264,265,3,196,98,0,265,268,3,16,8,0,266,267,5,146,
+		0,0,263,264,5,6,0,0,264,265,3,196,98,0,265,268,3,16,8,0,266,267,5,147,
 		0,0,267,269,3,16,8,0,268,266,1,0,0,0,269,270,1,0,0,0,270,268,1,0,0,0,270,
 		271,1,0,0,0,271,272,1,0,0,0,272,273,5,0,0,1,273,15,1,0,0,0,274,277,3,22,
 		11,0,275,277,3,18,9,0,276,274,1,0,0,0,276,275,1,0,0,0,277,17,1,0,0,0,278,
-		279,5,156,0,0,279,284,3,20,10,0,280,281,5,147,0,0,281,283,3,20,10,0,282,
+		279,5,157,0,0,279,284,3,20,10,0,280,281,5,148,0,0,281,283,3,20,10,0,282,
 		280,1,0,0,0,283,286,1,0,0,0,284,282,1,0,0,0,284,285,1,0,0,0,285,287,1,
-		0,0,0,286,284,1,0,0,0,287,288,5,157,0,0,288,19,1,0,0,0,289,294,3,16,8,
-		0,290,291,5,146,0,0,291,293,3,16,8,0,292,290,1,0,0,0,293,296,1,0,0,0,294,
+		0,0,0,286,284,1,0,0,0,287,288,5,158,0,0,288,19,1,0,0,0,289,294,3,16,8,
+		0,290,291,5,147,0,0,291,293,3,16,8,0,292,290,1,0,0,0,293,296,1,0,0,0,294,
 		292,1,0,0,0,294,295,1,0,0,0,295,21,1,0,0,0,296,294,1,0,0,0,297,301,3,196,
 		98,0,298,300,3,202,101,0,299,298,1,0,0,0,300,303,1,0,0,0,301,299,1,0,0,
 		0,301,302,1,0,0,0,302,305,1,0,0,0,303,301,1,0,0,0,304,306,3,24,12,0,305,
-		304,1,0,0,0,305,306,1,0,0,0,306,23,1,0,0,0,307,310,5,160,0,0,308,310,3,
+		304,1,0,0,0,305,306,1,0,0,0,306,23,1,0,0,0,307,310,5,161,0,0,308,310,3,
 		188,94,0,309,307,1,0,0,0,309,308,1,0,0,0,310,25,1,0,0,0,311,312,5,7,0,
-		0,312,313,3,196,98,0,313,314,5,149,0,0,314,319,3,22,11,0,315,316,5,148,
+		0,312,313,3,196,98,0,313,314,5,150,0,0,314,319,3,22,11,0,315,316,5,149,
 		0,0,316,318,3,22,11,0,317,315,1,0,0,0,318,321,1,0,0,0,319,317,1,0,0,0,
 		319,320,1,0,0,0,320,322,1,0,0,0,321,319,1,0,0,0,322,323,5,0,0,1,323,27,
-		1,0,0,0,324,325,5,8,0,0,325,328,3,34,17,0,326,327,5,9,0,0,327,329,5,163,
+		1,0,0,0,324,325,5,8,0,0,325,328,3,34,17,0,326,327,5,9,0,0,327,329,5,164,
 		0,0,328,326,1,0,0,0,328,329,1,0,0,0,329,330,1,0,0,0,330,331,5,0,0,1,331,
 		29,1,0,0,0,332,333,5,10,0,0,333,334,3,34,17,0,334,335,5,0,0,1,335,31,1,
 		0,0,0,336,337,5,11,0,0,337,338,5,12,0,0,338,339,5,2,0,0,339,340,3,34,17,
 		0,340,341,5,0,0,1,341,33,1,0,0,0,342,347,3,22,11,0,343,344,7,0,0,0,344,
 		346,3,22,11,0,345,343,1,0,0,0,346,349,1,0,0,0,347,345,1,0,0,0,347,348,
 		1,0,0,0,348,35,1,0,0,0,349,347,1,0,0,0,350,351,5,14,0,0,351,356,3,54,27,
-		0,352,354,5,148,0,0,353,352,1,0,0,0,353,354,1,0,0,0,354,355,1,0,0,0,355,
+		0,352,354,5,149,0,0,353,352,1,0,0,0,353,354,1,0,0,0,354,355,1,0,0,0,355,
 		357,3,46,23,0,356,353,1,0,0,0,356,357,1,0,0,0,357,362,1,0,0,0,358,360,
-		5,148,0,0,359,358,1,0,0,0,359,360,1,0,0,0,360,361,1,0,0,0,361,363,3,50,
+		5,149,0,0,359,358,1,0,0,0,359,360,1,0,0,0,360,361,1,0,0,0,361,363,3,50,
 		25,0,362,359,1,0,0,0,362,363,1,0,0,0,363,364,1,0,0,0,364,365,5,0,0,1,365,
 		37,1,0,0,0,366,367,5,15,0,0,367,368,3,52,26,0,368,369,5,16,0,0,369,374,
-		3,54,27,0,370,372,5,148,0,0,371,370,1,0,0,0,371,372,1,0,0,0,372,373,1,
+		3,54,27,0,370,372,5,149,0,0,371,370,1,0,0,0,371,372,1,0,0,0,372,373,1,
 		0,0,0,373,375,3,50,25,0,374,371,1,0,0,0,374,375,1,0,0,0,375,376,1,0,0,
 		0,376,377,5,0,0,1,377,39,1,0,0,0,378,379,5,17,0,0,379,380,3,52,26,0,380,
-		381,5,18,0,0,381,386,3,52,26,0,382,384,5,148,0,0,383,382,1,0,0,0,383,384,
+		381,5,18,0,0,381,386,3,52,26,0,382,384,5,149,0,0,383,382,1,0,0,0,383,384,
 		1,0,0,0,384,385,1,0,0,0,385,387,3,48,24,0,386,383,1,0,0,0,386,387,1,0,
-		0,0,387,392,1,0,0,0,388,390,5,148,0,0,389,388,1,0,0,0,389,390,1,0,0,0,
+		0,0,387,392,1,0,0,0,388,390,5,149,0,0,389,388,1,0,0,0,389,390,1,0,0,0,
 		390,391,1,0,0,0,391,393,3,50,25,0,392,389,1,0,0,0,392,393,1,0,0,0,393,
 		394,1,0,0,0,394,395,5,0,0,1,395,41,1,0,0,0,396,397,5,19,0,0,397,398,3,
 		52,26,0,398,408,5,20,0,0,399,400,5,21,0,0,400,405,3,52,26,0,401,402,7,
 		0,0,0,402,404,3,52,26,0,403,401,1,0,0,0,404,407,1,0,0,0,405,403,1,0,0,
 		0,405,406,1,0,0,0,406,409,1,0,0,0,407,405,1,0,0,0,408,399,1,0,0,0,408,
-		409,1,0,0,0,409,414,1,0,0,0,410,412,5,148,0,0,411,410,1,0,0,0,411,412,
+		409,1,0,0,0,409,414,1,0,0,0,410,412,5,149,0,0,411,410,1,0,0,0,411,412,
 		1,0,0,0,412,413,1,0,0,0,413,415,3,50,25,0,414,411,1,0,0,0,414,415,1,0,
 		0,0,415,416,1,0,0,0,416,417,5,0,0,1,417,43,1,0,0,0,418,419,5,22,0,0,419,
 		420,3,196,98,0,420,421,5,23,0,0,421,422,3,34,17,0,422,423,5,9,0,0,423,
-		424,5,163,0,0,424,425,5,0,0,1,425,45,1,0,0,0,426,427,5,16,0,0,427,428,
-		5,24,0,0,428,47,1,0,0,0,429,430,5,25,0,0,430,431,5,26,0,0,431,49,1,0,0,
-		0,432,433,5,27,0,0,433,434,5,28,0,0,434,435,5,161,0,0,435,436,7,1,0,0,
+		424,5,164,0,0,424,425,5,0,0,1,425,45,1,0,0,0,426,427,5,16,0,0,427,428,
+		7,1,0,0,428,47,1,0,0,0,429,430,5,26,0,0,430,431,5,27,0,0,431,49,1,0,0,
+		0,432,433,5,28,0,0,433,434,5,29,0,0,434,435,5,162,0,0,435,436,7,2,0,0,
 		436,51,1,0,0,0,437,441,3,196,98,0,438,440,3,198,99,0,439,438,1,0,0,0,440,
 		443,1,0,0,0,441,439,1,0,0,0,441,442,1,0,0,0,442,445,1,0,0,0,443,441,1,
 		0,0,0,444,446,3,24,12,0,445,444,1,0,0,0,445,446,1,0,0,0,446,53,1,0,0,0,
 		447,460,3,56,28,0,448,449,5,13,0,0,449,451,3,56,28,0,450,448,1,0,0,0,451,
 		452,1,0,0,0,452,450,1,0,0,0,452,453,1,0,0,0,453,461,1,0,0,0,454,455,5,
-		31,0,0,455,457,3,56,28,0,456,454,1,0,0,0,457,458,1,0,0,0,458,456,1,0,0,
+		32,0,0,455,457,3,56,28,0,456,454,1,0,0,0,457,458,1,0,0,0,458,456,1,0,0,
 		0,458,459,1,0,0,0,459,461,1,0,0,0,460,450,1,0,0,0,460,456,1,0,0,0,460,
-		461,1,0,0,0,461,55,1,0,0,0,462,464,5,32,0,0,463,462,1,0,0,0,463,464,1,
-		0,0,0,464,470,1,0,0,0,465,466,5,156,0,0,466,467,3,54,27,0,467,468,5,157,
+		461,1,0,0,0,461,55,1,0,0,0,462,464,5,33,0,0,463,462,1,0,0,0,463,464,1,
+		0,0,0,464,470,1,0,0,0,465,466,5,157,0,0,466,467,3,54,27,0,467,468,5,158,
 		0,0,468,471,1,0,0,0,469,471,3,58,29,0,470,465,1,0,0,0,470,469,1,0,0,0,
 		471,57,1,0,0,0,472,476,3,204,102,0,473,475,3,206,103,0,474,473,1,0,0,0,
 		475,478,1,0,0,0,476,474,1,0,0,0,476,477,1,0,0,0,477,486,1,0,0,0,478,476,
 		1,0,0,0,479,483,3,24,12,0,480,482,3,206,103,0,481,480,1,0,0,0,482,485,
 		1,0,0,0,483,481,1,0,0,0,483,484,1,0,0,0,484,487,1,0,0,0,485,483,1,0,0,
-		0,486,479,1,0,0,0,486,487,1,0,0,0,487,59,1,0,0,0,488,490,5,33,0,0,489,
+		0,486,479,1,0,0,0,486,487,1,0,0,0,487,59,1,0,0,0,488,490,5,34,0,0,489,
 		491,3,196,98,0,490,489,1,0,0,0,491,492,1,0,0,0,492,490,1,0,0,0,492,493,
-		1,0,0,0,493,494,1,0,0,0,494,495,5,0,0,1,495,61,1,0,0,0,496,497,5,34,0,
-		0,497,498,5,163,0,0,498,499,5,0,0,1,499,63,1,0,0,0,500,501,5,35,0,0,501,
-		502,3,196,98,0,502,503,5,0,0,1,503,65,1,0,0,0,504,506,5,36,0,0,505,507,
+		1,0,0,0,493,494,1,0,0,0,494,495,5,0,0,1,495,61,1,0,0,0,496,497,5,35,0,
+		0,497,498,5,164,0,0,498,499,5,0,0,1,499,63,1,0,0,0,500,501,5,36,0,0,501,
+		502,3,196,98,0,502,503,5,0,0,1,503,65,1,0,0,0,504,506,5,37,0,0,505,507,
 		3,196,98,0,506,505,1,0,0,0,507,508,1,0,0,0,508,506,1,0,0,0,508,509,1,0,
-		0,0,509,510,1,0,0,0,510,511,5,0,0,1,511,67,1,0,0,0,512,513,5,37,0,0,513,
-		514,3,192,96,0,514,515,5,0,0,1,515,69,1,0,0,0,516,517,5,38,0,0,517,518,
-		5,0,0,1,518,71,1,0,0,0,519,520,5,39,0,0,520,521,3,192,96,0,521,526,3,74,
-		37,0,522,523,5,148,0,0,523,525,3,80,40,0,524,522,1,0,0,0,525,528,1,0,0,
+		0,0,509,510,1,0,0,0,510,511,5,0,0,1,511,67,1,0,0,0,512,513,5,38,0,0,513,
+		514,3,192,96,0,514,515,5,0,0,1,515,69,1,0,0,0,516,517,5,39,0,0,517,518,
+		5,0,0,1,518,71,1,0,0,0,519,520,5,40,0,0,520,521,3,192,96,0,521,526,3,74,
+		37,0,522,523,5,149,0,0,523,525,3,80,40,0,524,522,1,0,0,0,525,528,1,0,0,
 		0,526,524,1,0,0,0,526,527,1,0,0,0,527,529,1,0,0,0,528,526,1,0,0,0,529,
-		530,5,0,0,1,530,73,1,0,0,0,531,532,5,40,0,0,532,535,3,84,42,0,533,534,
-		5,41,0,0,534,536,3,84,42,0,535,533,1,0,0,0,535,536,1,0,0,0,536,549,1,0,
-		0,0,537,538,5,42,0,0,538,543,3,78,39,0,539,540,5,147,0,0,540,542,3,78,
+		530,5,0,0,1,530,73,1,0,0,0,531,532,5,41,0,0,532,535,3,84,42,0,533,534,
+		5,42,0,0,534,536,3,84,42,0,535,533,1,0,0,0,535,536,1,0,0,0,536,549,1,0,
+		0,0,537,538,5,43,0,0,538,543,3,78,39,0,539,540,5,148,0,0,540,542,3,78,
 		39,0,541,539,1,0,0,0,542,545,1,0,0,0,543,541,1,0,0,0,543,544,1,0,0,0,544,
-		549,1,0,0,0,545,543,1,0,0,0,546,547,5,43,0,0,547,549,3,76,38,0,548,531,
-		1,0,0,0,548,537,1,0,0,0,548,546,1,0,0,0,549,75,1,0,0,0,550,551,7,2,0,0,
-		551,77,1,0,0,0,552,553,3,194,97,0,553,79,1,0,0,0,554,559,5,48,0,0,555,
-		559,5,49,0,0,556,557,5,50,0,0,557,559,3,82,41,0,558,554,1,0,0,0,558,555,
-		1,0,0,0,558,556,1,0,0,0,559,81,1,0,0,0,560,564,3,196,98,0,561,564,5,163,
-		0,0,562,564,5,155,0,0,563,560,1,0,0,0,563,561,1,0,0,0,563,562,1,0,0,0,
+		549,1,0,0,0,545,543,1,0,0,0,546,547,5,44,0,0,547,549,3,76,38,0,548,531,
+		1,0,0,0,548,537,1,0,0,0,548,546,1,0,0,0,549,75,1,0,0,0,550,551,7,3,0,0,
+		551,77,1,0,0,0,552,553,3,194,97,0,553,79,1,0,0,0,554,559,5,49,0,0,555,
+		559,5,50,0,0,556,557,5,51,0,0,557,559,3,82,41,0,558,554,1,0,0,0,558,555,
+		1,0,0,0,558,556,1,0,0,0,559,81,1,0,0,0,560,564,3,196,98,0,561,564,5,164,
+		0,0,562,564,5,156,0,0,563,560,1,0,0,0,563,561,1,0,0,0,563,562,1,0,0,0,
 		564,565,1,0,0,0,565,563,1,0,0,0,565,566,1,0,0,0,566,83,1,0,0,0,567,569,
 		3,198,99,0,568,567,1,0,0,0,569,570,1,0,0,0,570,568,1,0,0,0,570,571,1,0,
-		0,0,571,574,1,0,0,0,572,574,5,155,0,0,573,568,1,0,0,0,573,572,1,0,0,0,
-		574,85,1,0,0,0,575,577,5,51,0,0,576,578,3,196,98,0,577,576,1,0,0,0,578,
+		0,0,571,574,1,0,0,0,572,574,5,156,0,0,573,568,1,0,0,0,573,572,1,0,0,0,
+		574,85,1,0,0,0,575,577,5,52,0,0,576,578,3,196,98,0,577,576,1,0,0,0,578,
 		579,1,0,0,0,579,577,1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,
-		0,0,1,582,87,1,0,0,0,583,584,5,52,0,0,584,585,3,192,96,0,585,586,5,150,
-		0,0,586,587,3,178,89,0,587,588,5,0,0,1,588,89,1,0,0,0,589,590,5,53,0,0,
-		590,591,3,168,84,0,591,592,5,0,0,1,592,91,1,0,0,0,593,594,5,54,0,0,594,
-		595,5,0,0,1,595,93,1,0,0,0,596,597,5,55,0,0,597,598,5,56,0,0,598,600,5,
-		57,0,0,599,601,3,186,93,0,600,599,1,0,0,0,601,602,1,0,0,0,602,600,1,0,
+		0,0,1,582,87,1,0,0,0,583,584,5,53,0,0,584,585,3,192,96,0,585,586,5,151,
+		0,0,586,587,3,178,89,0,587,588,5,0,0,1,588,89,1,0,0,0,589,590,5,54,0,0,
+		590,591,3,168,84,0,591,592,5,0,0,1,592,91,1,0,0,0,593,594,5,55,0,0,594,
+		595,5,0,0,1,595,93,1,0,0,0,596,597,5,56,0,0,597,598,5,57,0,0,598,600,5,
+		58,0,0,599,601,3,186,93,0,600,599,1,0,0,0,601,602,1,0,0,0,602,600,1,0,
 		0,0,602,603,1,0,0,0,603,605,1,0,0,0,604,606,3,96,48,0,605,604,1,0,0,0,
 		605,606,1,0,0,0,606,607,1,0,0,0,607,608,5,0,0,1,608,95,1,0,0,0,609,610,
-		5,148,0,0,610,611,5,58,0,0,611,612,3,178,89,0,612,97,1,0,0,0,613,615,5,
-		59,0,0,614,616,3,188,94,0,615,614,1,0,0,0,616,617,1,0,0,0,617,615,1,0,
+		5,149,0,0,610,611,5,59,0,0,611,612,3,178,89,0,612,97,1,0,0,0,613,615,5,
+		60,0,0,614,616,3,188,94,0,615,614,1,0,0,0,616,617,1,0,0,0,617,615,1,0,
 		0,0,617,618,1,0,0,0,618,620,1,0,0,0,619,621,3,96,48,0,620,619,1,0,0,0,
 		620,621,1,0,0,0,621,622,1,0,0,0,622,623,5,0,0,1,623,99,1,0,0,0,624,625,
-		7,3,0,0,625,626,5,62,0,0,626,628,3,188,94,0,627,629,3,96,48,0,628,627,
+		7,4,0,0,625,626,5,63,0,0,626,628,3,188,94,0,627,629,3,96,48,0,628,627,
 		1,0,0,0,628,629,1,0,0,0,629,630,1,0,0,0,630,631,5,0,0,1,631,101,1,0,0,
 		0,632,642,3,104,52,0,633,635,3,196,98,0,634,633,1,0,0,0,635,636,1,0,0,
 		0,636,634,1,0,0,0,636,637,1,0,0,0,637,639,1,0,0,0,638,640,3,186,93,0,639,
 		638,1,0,0,0,639,640,1,0,0,0,640,643,1,0,0,0,641,643,3,186,93,0,642,634,
-		1,0,0,0,642,641,1,0,0,0,643,648,1,0,0,0,644,645,5,148,0,0,645,647,3,106,
+		1,0,0,0,642,641,1,0,0,0,643,648,1,0,0,0,644,645,5,149,0,0,645,647,3,106,
 		53,0,646,644,1,0,0,0,647,650,1,0,0,0,648,646,1,0,0,0,648,649,1,0,0,0,649,
 		651,1,0,0,0,650,648,1,0,0,0,651,652,5,0,0,1,652,103,1,0,0,0,653,654,7,
-		4,0,0,654,105,1,0,0,0,655,665,5,70,0,0,656,665,5,71,0,0,657,665,5,72,0,
-		0,658,659,5,73,0,0,659,660,5,16,0,0,660,665,3,168,84,0,661,662,5,74,0,
+		5,0,0,654,105,1,0,0,0,655,665,5,71,0,0,656,665,5,72,0,0,657,665,5,73,0,
+		0,658,659,5,74,0,0,659,660,5,16,0,0,660,665,3,168,84,0,661,662,5,75,0,
 		0,662,663,5,16,0,0,663,665,3,168,84,0,664,655,1,0,0,0,664,656,1,0,0,0,
 		664,657,1,0,0,0,664,658,1,0,0,0,664,661,1,0,0,0,665,107,1,0,0,0,666,670,
-		5,75,0,0,667,669,3,196,98,0,668,667,1,0,0,0,669,672,1,0,0,0,670,668,1,
+		5,76,0,0,667,669,3,196,98,0,668,667,1,0,0,0,669,672,1,0,0,0,670,668,1,
 		0,0,0,670,671,1,0,0,0,671,673,1,0,0,0,672,670,1,0,0,0,673,674,3,186,93,
-		0,674,675,5,25,0,0,675,676,3,178,89,0,676,677,5,148,0,0,677,678,5,76,0,
-		0,678,679,3,196,98,0,679,680,5,0,0,1,680,109,1,0,0,0,681,682,5,77,0,0,
+		0,674,675,5,26,0,0,675,676,3,178,89,0,676,677,5,149,0,0,677,678,5,77,0,
+		0,678,679,3,196,98,0,679,680,5,0,0,1,680,109,1,0,0,0,681,682,5,78,0,0,
 		682,683,3,112,56,0,683,686,3,186,93,0,684,685,5,18,0,0,685,687,3,196,98,
-		0,686,684,1,0,0,0,686,687,1,0,0,0,687,692,1,0,0,0,688,689,5,148,0,0,689,
+		0,686,684,1,0,0,0,686,687,1,0,0,0,687,692,1,0,0,0,688,689,5,149,0,0,689,
 		691,3,114,57,0,690,688,1,0,0,0,691,694,1,0,0,0,692,690,1,0,0,0,692,693,
 		1,0,0,0,693,695,1,0,0,0,694,692,1,0,0,0,695,696,5,0,0,1,696,111,1,0,0,
 		0,697,699,3,196,98,0,698,697,1,0,0,0,699,700,1,0,0,0,700,698,1,0,0,0,700,
-		701,1,0,0,0,701,113,1,0,0,0,702,708,5,71,0,0,703,708,5,72,0,0,704,705,
-		5,73,0,0,705,706,5,16,0,0,706,708,3,168,84,0,707,702,1,0,0,0,707,703,1,
-		0,0,0,707,704,1,0,0,0,708,115,1,0,0,0,709,710,5,78,0,0,710,711,3,196,98,
-		0,711,712,5,149,0,0,712,717,3,196,98,0,713,714,5,147,0,0,714,716,3,196,
+		701,1,0,0,0,701,113,1,0,0,0,702,708,5,72,0,0,703,708,5,73,0,0,704,705,
+		5,74,0,0,705,706,5,16,0,0,706,708,3,168,84,0,707,702,1,0,0,0,707,703,1,
+		0,0,0,707,704,1,0,0,0,708,115,1,0,0,0,709,710,5,79,0,0,710,711,3,196,98,
+		0,711,712,5,150,0,0,712,717,3,196,98,0,713,714,5,148,0,0,714,716,3,196,
 		98,0,715,713,1,0,0,0,716,719,1,0,0,0,717,715,1,0,0,0,717,718,1,0,0,0,718,
-		724,1,0,0,0,719,717,1,0,0,0,720,721,5,148,0,0,721,723,3,118,59,0,722,720,
+		724,1,0,0,0,719,717,1,0,0,0,720,721,5,149,0,0,721,723,3,118,59,0,722,720,
 		1,0,0,0,723,726,1,0,0,0,724,722,1,0,0,0,724,725,1,0,0,0,725,727,1,0,0,
 		0,726,724,1,0,0,0,727,728,5,0,0,1,728,117,1,0,0,0,729,736,3,120,60,0,730,
-		731,5,79,0,0,731,736,3,196,98,0,732,733,5,80,0,0,733,736,3,196,98,0,734,
-		736,5,81,0,0,735,729,1,0,0,0,735,730,1,0,0,0,735,732,1,0,0,0,735,734,1,
-		0,0,0,736,119,1,0,0,0,737,738,7,5,0,0,738,121,1,0,0,0,739,740,3,196,98,
-		0,740,741,5,146,0,0,741,742,3,196,98,0,742,743,5,18,0,0,743,749,3,196,
-		98,0,744,746,5,148,0,0,745,744,1,0,0,0,745,746,1,0,0,0,746,747,1,0,0,0,
+		731,5,80,0,0,731,736,3,196,98,0,732,733,5,81,0,0,733,736,3,196,98,0,734,
+		736,5,82,0,0,735,729,1,0,0,0,735,730,1,0,0,0,735,732,1,0,0,0,735,734,1,
+		0,0,0,736,119,1,0,0,0,737,738,7,6,0,0,738,121,1,0,0,0,739,740,3,196,98,
+		0,740,741,5,147,0,0,741,742,3,196,98,0,742,743,5,18,0,0,743,749,3,196,
+		98,0,744,746,5,149,0,0,745,744,1,0,0,0,745,746,1,0,0,0,746,747,1,0,0,0,
 		747,748,5,16,0,0,748,750,3,168,84,0,749,745,1,0,0,0,749,750,1,0,0,0,750,
-		757,1,0,0,0,751,753,5,148,0,0,752,751,1,0,0,0,752,753,1,0,0,0,753,754,
-		1,0,0,0,754,755,5,87,0,0,755,756,5,16,0,0,756,758,3,168,84,0,757,752,1,
+		757,1,0,0,0,751,753,5,149,0,0,752,751,1,0,0,0,752,753,1,0,0,0,753,754,
+		1,0,0,0,754,755,5,88,0,0,755,756,5,16,0,0,756,758,3,168,84,0,757,752,1,
 		0,0,0,757,758,1,0,0,0,758,759,1,0,0,0,759,760,5,0,0,1,760,123,1,0,0,0,
-		761,762,5,46,0,0,762,763,3,196,98,0,763,764,5,42,0,0,764,767,3,192,96,
-		0,765,766,5,148,0,0,766,768,3,126,63,0,767,765,1,0,0,0,767,768,1,0,0,0,
-		768,769,1,0,0,0,769,770,5,0,0,1,770,125,1,0,0,0,771,772,5,88,0,0,772,773,
-		5,89,0,0,773,774,5,90,0,0,774,127,1,0,0,0,775,776,5,29,0,0,776,777,3,196,
-		98,0,777,778,5,42,0,0,778,779,5,91,0,0,779,783,3,196,98,0,780,781,5,148,
+		761,762,5,47,0,0,762,763,3,196,98,0,763,764,5,43,0,0,764,767,3,192,96,
+		0,765,766,5,149,0,0,766,768,3,126,63,0,767,765,1,0,0,0,767,768,1,0,0,0,
+		768,769,1,0,0,0,769,770,5,0,0,1,770,125,1,0,0,0,771,772,5,89,0,0,772,773,
+		5,90,0,0,773,774,5,91,0,0,774,127,1,0,0,0,775,776,5,30,0,0,776,777,3,196,
+		98,0,777,778,5,43,0,0,778,779,5,92,0,0,779,783,3,196,98,0,780,781,5,149,
 		0,0,781,782,5,16,0,0,782,784,3,168,84,0,783,780,1,0,0,0,783,784,1,0,0,
-		0,784,785,1,0,0,0,785,786,5,0,0,1,786,129,1,0,0,0,787,788,5,92,0,0,788,
+		0,784,785,1,0,0,0,785,786,5,0,0,1,786,129,1,0,0,0,787,788,5,93,0,0,788,
 		789,3,194,97,0,789,790,5,16,0,0,790,791,3,168,84,0,791,792,5,0,0,1,792,
-		131,1,0,0,0,793,795,5,93,0,0,794,796,3,196,98,0,795,794,1,0,0,0,795,796,
-		1,0,0,0,796,801,1,0,0,0,797,798,5,148,0,0,798,800,3,138,69,0,799,797,1,
+		131,1,0,0,0,793,795,5,94,0,0,794,796,3,196,98,0,795,794,1,0,0,0,795,796,
+		1,0,0,0,796,801,1,0,0,0,797,798,5,149,0,0,798,800,3,138,69,0,799,797,1,
 		0,0,0,800,803,1,0,0,0,801,799,1,0,0,0,801,802,1,0,0,0,802,804,1,0,0,0,
-		803,801,1,0,0,0,804,805,5,0,0,1,805,133,1,0,0,0,806,807,5,94,0,0,807,809,
+		803,801,1,0,0,0,804,805,5,0,0,1,805,133,1,0,0,0,806,807,5,95,0,0,807,809,
 		3,196,98,0,808,810,3,196,98,0,809,808,1,0,0,0,809,810,1,0,0,0,810,811,
-		1,0,0,0,811,812,5,11,0,0,812,817,3,188,94,0,813,814,5,148,0,0,814,816,
+		1,0,0,0,811,812,5,11,0,0,812,817,3,188,94,0,813,814,5,149,0,0,814,816,
 		3,136,68,0,815,813,1,0,0,0,816,819,1,0,0,0,817,815,1,0,0,0,817,818,1,0,
 		0,0,818,820,1,0,0,0,819,817,1,0,0,0,820,821,5,0,0,1,821,135,1,0,0,0,822,
 		823,5,16,0,0,823,826,3,168,84,0,824,826,3,138,69,0,825,822,1,0,0,0,825,
-		824,1,0,0,0,826,137,1,0,0,0,827,828,5,95,0,0,828,829,5,16,0,0,829,846,
-		3,168,84,0,830,832,5,96,0,0,831,833,3,196,98,0,832,831,1,0,0,0,833,834,
-		1,0,0,0,834,832,1,0,0,0,834,835,1,0,0,0,835,846,1,0,0,0,836,846,5,97,0,
-		0,837,838,5,98,0,0,838,846,5,99,0,0,839,846,5,100,0,0,840,841,5,101,0,
-		0,841,842,5,18,0,0,842,846,3,196,98,0,843,844,5,102,0,0,844,846,3,178,
+		824,1,0,0,0,826,137,1,0,0,0,827,828,5,96,0,0,828,829,5,16,0,0,829,846,
+		3,168,84,0,830,832,5,97,0,0,831,833,3,196,98,0,832,831,1,0,0,0,833,834,
+		1,0,0,0,834,832,1,0,0,0,834,835,1,0,0,0,835,846,1,0,0,0,836,846,5,98,0,
+		0,837,838,5,99,0,0,838,846,5,100,0,0,839,846,5,101,0,0,840,841,5,102,0,
+		0,841,842,5,18,0,0,842,846,3,196,98,0,843,844,5,103,0,0,844,846,3,178,
 		89,0,845,827,1,0,0,0,845,830,1,0,0,0,845,836,1,0,0,0,845,837,1,0,0,0,845,
 		839,1,0,0,0,845,840,1,0,0,0,845,843,1,0,0,0,846,139,1,0,0,0,847,848,5,
-		63,0,0,848,849,5,158,0,0,849,850,3,190,95,0,850,851,5,159,0,0,851,852,
-		5,25,0,0,852,855,3,178,89,0,853,854,5,103,0,0,854,856,3,178,89,0,855,853,
-		1,0,0,0,855,856,1,0,0,0,856,861,1,0,0,0,857,858,5,148,0,0,858,860,3,142,
+		64,0,0,848,849,5,159,0,0,849,850,3,190,95,0,850,851,5,160,0,0,851,852,
+		5,26,0,0,852,855,3,178,89,0,853,854,5,104,0,0,854,856,3,178,89,0,855,853,
+		1,0,0,0,855,856,1,0,0,0,856,861,1,0,0,0,857,858,5,149,0,0,858,860,3,142,
 		71,0,859,857,1,0,0,0,860,863,1,0,0,0,861,859,1,0,0,0,861,862,1,0,0,0,862,
 		864,1,0,0,0,863,861,1,0,0,0,864,865,5,0,0,1,865,141,1,0,0,0,866,872,5,
-		104,0,0,867,872,5,105,0,0,868,869,5,95,0,0,869,870,5,16,0,0,870,872,3,
+		105,0,0,867,872,5,106,0,0,868,869,5,96,0,0,869,870,5,16,0,0,870,872,3,
 		168,84,0,871,866,1,0,0,0,871,867,1,0,0,0,871,868,1,0,0,0,872,143,1,0,0,
-		0,873,874,5,106,0,0,874,875,3,188,94,0,875,876,5,0,0,1,876,145,1,0,0,0,
-		877,879,5,107,0,0,878,880,3,188,94,0,879,878,1,0,0,0,880,881,1,0,0,0,881,
-		879,1,0,0,0,881,882,1,0,0,0,882,886,1,0,0,0,883,884,5,148,0,0,884,885,
-		5,11,0,0,885,887,5,58,0,0,886,883,1,0,0,0,886,887,1,0,0,0,887,888,1,0,
-		0,0,888,889,5,0,0,1,889,147,1,0,0,0,890,891,5,108,0,0,891,892,3,194,97,
-		0,892,893,5,109,0,0,893,898,3,188,94,0,894,895,5,148,0,0,895,897,3,150,
+		0,873,874,5,107,0,0,874,875,3,188,94,0,875,876,5,0,0,1,876,145,1,0,0,0,
+		877,879,5,108,0,0,878,880,3,188,94,0,879,878,1,0,0,0,880,881,1,0,0,0,881,
+		879,1,0,0,0,881,882,1,0,0,0,882,886,1,0,0,0,883,884,5,149,0,0,884,885,
+		5,11,0,0,885,887,5,59,0,0,886,883,1,0,0,0,886,887,1,0,0,0,887,888,1,0,
+		0,0,888,889,5,0,0,1,889,147,1,0,0,0,890,891,5,109,0,0,891,892,3,194,97,
+		0,892,893,5,110,0,0,893,898,3,188,94,0,894,895,5,149,0,0,895,897,3,150,
 		75,0,896,894,1,0,0,0,897,900,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,899,
 		901,1,0,0,0,900,898,1,0,0,0,901,902,5,0,0,1,902,149,1,0,0,0,903,905,5,
-		110,0,0,904,906,3,186,93,0,905,904,1,0,0,0,906,907,1,0,0,0,907,905,1,0,
-		0,0,907,908,1,0,0,0,908,920,1,0,0,0,909,911,5,111,0,0,910,912,3,186,93,
+		111,0,0,904,906,3,186,93,0,905,904,1,0,0,0,906,907,1,0,0,0,907,905,1,0,
+		0,0,907,908,1,0,0,0,908,920,1,0,0,0,909,911,5,112,0,0,910,912,3,186,93,
 		0,911,910,1,0,0,0,912,913,1,0,0,0,913,911,1,0,0,0,913,914,1,0,0,0,914,
-		920,1,0,0,0,915,916,5,112,0,0,916,920,3,196,98,0,917,918,5,113,0,0,918,
+		920,1,0,0,0,915,916,5,113,0,0,916,920,3,196,98,0,917,918,5,114,0,0,918,
 		920,3,178,89,0,919,903,1,0,0,0,919,909,1,0,0,0,919,915,1,0,0,0,919,917,
-		1,0,0,0,920,151,1,0,0,0,921,925,5,114,0,0,922,923,5,11,0,0,923,926,3,192,
+		1,0,0,0,920,151,1,0,0,0,921,925,5,115,0,0,922,923,5,11,0,0,923,926,3,192,
 		96,0,924,926,3,196,98,0,925,922,1,0,0,0,925,924,1,0,0,0,926,927,1,0,0,
-		0,927,928,5,0,0,1,928,153,1,0,0,0,929,930,5,115,0,0,930,931,5,18,0,0,931,
-		932,3,196,98,0,932,933,5,71,0,0,933,938,3,192,96,0,934,935,5,148,0,0,935,
+		0,927,928,5,0,0,1,928,153,1,0,0,0,929,930,5,116,0,0,930,931,5,18,0,0,931,
+		932,3,196,98,0,932,933,5,72,0,0,933,938,3,192,96,0,934,935,5,149,0,0,935,
 		937,3,156,78,0,936,934,1,0,0,0,937,940,1,0,0,0,938,936,1,0,0,0,938,939,
 		1,0,0,0,939,941,1,0,0,0,940,938,1,0,0,0,941,942,5,0,0,1,942,155,1,0,0,
-		0,943,948,5,116,0,0,944,948,5,117,0,0,945,946,5,118,0,0,946,948,5,161,
+		0,943,948,5,117,0,0,944,948,5,118,0,0,945,946,5,119,0,0,946,948,5,162,
 		0,0,947,943,1,0,0,0,947,944,1,0,0,0,947,945,1,0,0,0,948,157,1,0,0,0,949,
-		950,5,119,0,0,950,951,5,120,0,0,951,952,3,192,96,0,952,953,5,71,0,0,953,
+		950,5,120,0,0,950,951,5,121,0,0,951,952,3,192,96,0,952,953,5,72,0,0,953,
 		954,3,192,96,0,954,955,5,18,0,0,955,956,3,196,98,0,956,957,5,0,0,1,957,
-		159,1,0,0,0,958,959,5,121,0,0,959,960,5,23,0,0,960,961,5,122,0,0,961,962,
-		5,71,0,0,962,963,3,192,96,0,963,964,5,148,0,0,964,965,3,196,98,0,965,966,
-		5,123,0,0,966,970,3,196,98,0,967,968,5,148,0,0,968,969,5,124,0,0,969,971,
+		159,1,0,0,0,958,959,5,122,0,0,959,960,5,23,0,0,960,961,5,123,0,0,961,962,
+		5,72,0,0,962,963,3,192,96,0,963,964,5,149,0,0,964,965,3,196,98,0,965,966,
+		5,124,0,0,966,970,3,196,98,0,967,968,5,149,0,0,968,969,5,125,0,0,969,971,
 		3,178,89,0,970,967,1,0,0,0,970,971,1,0,0,0,971,972,1,0,0,0,972,973,5,0,
-		0,1,973,161,1,0,0,0,974,975,5,125,0,0,975,976,3,196,98,0,976,977,3,164,
-		82,0,977,978,5,149,0,0,978,979,3,168,84,0,979,980,5,0,0,1,980,163,1,0,
+		0,1,973,161,1,0,0,0,974,975,5,126,0,0,975,976,3,196,98,0,976,977,3,164,
+		82,0,977,978,5,150,0,0,978,979,3,168,84,0,979,980,5,0,0,1,980,163,1,0,
 		0,0,981,983,3,196,98,0,982,981,1,0,0,0,983,986,1,0,0,0,984,982,1,0,0,0,
-		984,985,1,0,0,0,985,165,1,0,0,0,986,984,1,0,0,0,987,988,5,126,0,0,988,
-		989,3,196,98,0,989,990,5,42,0,0,990,991,3,192,96,0,991,992,5,0,0,1,992,
+		984,985,1,0,0,0,985,165,1,0,0,0,986,984,1,0,0,0,987,988,5,127,0,0,988,
+		989,3,196,98,0,989,990,5,43,0,0,990,991,3,192,96,0,991,992,5,0,0,1,992,
 		167,1,0,0,0,993,1006,3,170,85,0,994,995,5,13,0,0,995,997,3,170,85,0,996,
 		994,1,0,0,0,997,998,1,0,0,0,998,996,1,0,0,0,998,999,1,0,0,0,999,1007,1,
-		0,0,0,1000,1001,5,31,0,0,1001,1003,3,170,85,0,1002,1000,1,0,0,0,1003,1004,
+		0,0,0,1000,1001,5,32,0,0,1001,1003,3,170,85,0,1002,1000,1,0,0,0,1003,1004,
 		1,0,0,0,1004,1002,1,0,0,0,1004,1005,1,0,0,0,1005,1007,1,0,0,0,1006,996,
 		1,0,0,0,1006,1002,1,0,0,0,1006,1007,1,0,0,0,1007,169,1,0,0,0,1008,1010,
-		5,32,0,0,1009,1008,1,0,0,0,1009,1010,1,0,0,0,1010,1016,1,0,0,0,1011,1012,
-		5,156,0,0,1012,1013,3,168,84,0,1013,1014,5,157,0,0,1014,1017,1,0,0,0,1015,
+		5,33,0,0,1009,1008,1,0,0,0,1009,1010,1,0,0,0,1010,1016,1,0,0,0,1011,1012,
+		5,157,0,0,1012,1013,3,168,84,0,1013,1014,5,158,0,0,1014,1017,1,0,0,0,1015,
 		1017,3,172,86,0,1016,1011,1,0,0,0,1016,1015,1,0,0,0,1017,171,1,0,0,0,1018,
-		1020,5,127,0,0,1019,1018,1,0,0,0,1019,1020,1,0,0,0,1020,1021,1,0,0,0,1021,
-		1022,5,128,0,0,1022,1024,3,186,93,0,1023,1025,3,174,87,0,1024,1023,1,0,
-		0,0,1024,1025,1,0,0,0,1025,1071,1,0,0,0,1026,1027,5,129,0,0,1027,1031,
-		5,130,0,0,1028,1029,5,87,0,0,1029,1031,7,6,0,0,1030,1026,1,0,0,0,1030,
-		1028,1,0,0,0,1031,1032,1,0,0,0,1032,1033,3,186,93,0,1033,1034,5,25,0,0,
-		1034,1035,3,178,89,0,1035,1071,1,0,0,0,1036,1038,7,7,0,0,1037,1036,1,0,
-		0,0,1037,1038,1,0,0,0,1038,1039,1,0,0,0,1039,1040,5,132,0,0,1040,1042,
-		3,188,94,0,1041,1043,7,8,0,0,1042,1041,1,0,0,0,1042,1043,1,0,0,0,1043,
-		1071,1,0,0,0,1044,1045,5,135,0,0,1045,1071,3,188,94,0,1046,1047,5,110,
-		0,0,1047,1071,3,186,93,0,1048,1049,5,25,0,0,1049,1050,5,136,0,0,1050,1051,
-		5,137,0,0,1051,1052,5,42,0,0,1052,1054,3,196,98,0,1053,1055,3,196,98,0,
+		1020,5,128,0,0,1019,1018,1,0,0,0,1019,1020,1,0,0,0,1020,1021,1,0,0,0,1021,
+		1022,5,129,0,0,1022,1024,3,186,93,0,1023,1025,3,174,87,0,1024,1023,1,0,
+		0,0,1024,1025,1,0,0,0,1025,1071,1,0,0,0,1026,1027,5,130,0,0,1027,1031,
+		5,131,0,0,1028,1029,5,88,0,0,1029,1031,7,7,0,0,1030,1026,1,0,0,0,1030,
+		1028,1,0,0,0,1031,1032,1,0,0,0,1032,1033,3,186,93,0,1033,1034,5,26,0,0,
+		1034,1035,3,178,89,0,1035,1071,1,0,0,0,1036,1038,7,8,0,0,1037,1036,1,0,
+		0,0,1037,1038,1,0,0,0,1038,1039,1,0,0,0,1039,1040,5,133,0,0,1040,1042,
+		3,188,94,0,1041,1043,7,9,0,0,1042,1041,1,0,0,0,1042,1043,1,0,0,0,1043,
+		1071,1,0,0,0,1044,1045,5,136,0,0,1045,1071,3,188,94,0,1046,1047,5,111,
+		0,0,1047,1071,3,186,93,0,1048,1049,5,26,0,0,1049,1050,5,137,0,0,1050,1051,
+		5,138,0,0,1051,1052,5,43,0,0,1052,1054,3,196,98,0,1053,1055,3,196,98,0,
 		1054,1053,1,0,0,0,1055,1056,1,0,0,0,1056,1054,1,0,0,0,1056,1057,1,0,0,
-		0,1057,1071,1,0,0,0,1058,1059,7,9,0,0,1059,1064,3,192,96,0,1060,1065,5,
-		73,0,0,1061,1065,5,140,0,0,1062,1063,5,141,0,0,1063,1065,3,194,97,0,1064,
-		1060,1,0,0,0,1064,1061,1,0,0,0,1064,1062,1,0,0,0,1064,1065,1,0,0,0,1065,
-		1071,1,0,0,0,1066,1068,3,192,96,0,1067,1069,3,176,88,0,1068,1067,1,0,0,
-		0,1068,1069,1,0,0,0,1069,1071,1,0,0,0,1070,1019,1,0,0,0,1070,1030,1,0,
-		0,0,1070,1037,1,0,0,0,1070,1044,1,0,0,0,1070,1046,1,0,0,0,1070,1048,1,
-		0,0,0,1070,1058,1,0,0,0,1070,1066,1,0,0,0,1071,173,1,0,0,0,1072,1073,5,
-		142,0,0,1073,1074,3,178,89,0,1074,1075,5,13,0,0,1075,1076,3,178,89,0,1076,
-		1080,1,0,0,0,1077,1078,5,25,0,0,1078,1080,3,178,89,0,1079,1072,1,0,0,0,
-		1079,1077,1,0,0,0,1080,175,1,0,0,0,1081,1082,5,141,0,0,1082,1090,3,194,
-		97,0,1083,1084,5,25,0,0,1084,1085,7,10,0,0,1085,1090,3,178,89,0,1086,1090,
-		5,144,0,0,1087,1090,5,73,0,0,1088,1090,5,140,0,0,1089,1081,1,0,0,0,1089,
-		1083,1,0,0,0,1089,1086,1,0,0,0,1089,1087,1,0,0,0,1089,1088,1,0,0,0,1090,
-		177,1,0,0,0,1091,1096,3,180,90,0,1092,1093,7,11,0,0,1093,1095,3,180,90,
-		0,1094,1092,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,1096,1097,1,0,
-		0,0,1097,179,1,0,0,0,1098,1096,1,0,0,0,1099,1104,3,182,91,0,1100,1101,
-		7,12,0,0,1101,1103,3,182,91,0,1102,1100,1,0,0,0,1103,1106,1,0,0,0,1104,
-		1102,1,0,0,0,1104,1105,1,0,0,0,1105,181,1,0,0,0,1106,1104,1,0,0,0,1107,
-		1109,5,152,0,0,1108,1107,1,0,0,0,1108,1109,1,0,0,0,1109,1117,1,0,0,0,1110,
-		1111,5,145,0,0,1111,1118,3,184,92,0,1112,1113,5,161,0,0,1113,1114,5,155,
-		0,0,1114,1115,5,42,0,0,1115,1118,3,184,92,0,1116,1118,3,184,92,0,1117,
-		1110,1,0,0,0,1117,1112,1,0,0,0,1117,1116,1,0,0,0,1118,183,1,0,0,0,1119,
-		1120,5,156,0,0,1120,1121,3,178,89,0,1121,1122,5,157,0,0,1122,1140,1,0,
-		0,0,1123,1130,5,161,0,0,1124,1131,5,155,0,0,1125,1127,3,198,99,0,1126,
-		1125,1,0,0,0,1127,1128,1,0,0,0,1128,1126,1,0,0,0,1128,1129,1,0,0,0,1129,
-		1131,1,0,0,0,1130,1124,1,0,0,0,1130,1126,1,0,0,0,1130,1131,1,0,0,0,1131,
-		1140,1,0,0,0,1132,1136,3,200,100,0,1133,1135,3,198,99,0,1134,1133,1,0,
-		0,0,1135,1138,1,0,0,0,1136,1134,1,0,0,0,1136,1137,1,0,0,0,1137,1140,1,
-		0,0,0,1138,1136,1,0,0,0,1139,1119,1,0,0,0,1139,1123,1,0,0,0,1139,1132,
-		1,0,0,0,1140,185,1,0,0,0,1141,1142,5,158,0,0,1142,1143,3,190,95,0,1143,
-		1144,5,152,0,0,1144,1145,3,190,95,0,1145,1146,5,159,0,0,1146,187,1,0,0,
-		0,1147,1148,5,158,0,0,1148,1153,3,190,95,0,1149,1150,5,148,0,0,1150,1152,
-		3,190,95,0,1151,1149,1,0,0,0,1152,1155,1,0,0,0,1153,1151,1,0,0,0,1153,
-		1154,1,0,0,0,1154,1156,1,0,0,0,1155,1153,1,0,0,0,1156,1157,5,159,0,0,1157,
-		189,1,0,0,0,1158,1160,5,153,0,0,1159,1158,1,0,0,0,1159,1160,1,0,0,0,1160,
-		1161,1,0,0,0,1161,1166,3,196,98,0,1162,1166,5,153,0,0,1163,1166,5,151,
-		0,0,1164,1166,5,152,0,0,1165,1159,1,0,0,0,1165,1162,1,0,0,0,1165,1163,
-		1,0,0,0,1165,1164,1,0,0,0,1166,191,1,0,0,0,1167,1169,3,198,99,0,1168,1167,
-		1,0,0,0,1169,1170,1,0,0,0,1170,1168,1,0,0,0,1170,1171,1,0,0,0,1171,193,
-		1,0,0,0,1172,1176,3,196,98,0,1173,1175,3,198,99,0,1174,1173,1,0,0,0,1175,
-		1178,1,0,0,0,1176,1174,1,0,0,0,1176,1177,1,0,0,0,1177,195,1,0,0,0,1178,
-		1176,1,0,0,0,1179,1185,5,162,0,0,1180,1185,5,161,0,0,1181,1185,3,212,106,
-		0,1182,1185,3,210,105,0,1183,1185,3,208,104,0,1184,1179,1,0,0,0,1184,1180,
-		1,0,0,0,1184,1181,1,0,0,0,1184,1182,1,0,0,0,1184,1183,1,0,0,0,1185,197,
-		1,0,0,0,1186,1190,5,162,0,0,1187,1190,5,161,0,0,1188,1190,3,212,106,0,
-		1189,1186,1,0,0,0,1189,1187,1,0,0,0,1189,1188,1,0,0,0,1190,199,1,0,0,0,
-		1191,1194,5,162,0,0,1192,1194,3,212,106,0,1193,1191,1,0,0,0,1193,1192,
-		1,0,0,0,1194,201,1,0,0,0,1195,1202,5,162,0,0,1196,1202,5,161,0,0,1197,
-		1202,3,212,106,0,1198,1202,3,210,105,0,1199,1202,5,31,0,0,1200,1202,5,
-		32,0,0,1201,1195,1,0,0,0,1201,1196,1,0,0,0,1201,1197,1,0,0,0,1201,1198,
-		1,0,0,0,1201,1199,1,0,0,0,1201,1200,1,0,0,0,1202,203,1,0,0,0,1203,1208,
-		5,162,0,0,1204,1208,5,161,0,0,1205,1208,3,212,106,0,1206,1208,3,210,105,
-		0,1207,1203,1,0,0,0,1207,1204,1,0,0,0,1207,1205,1,0,0,0,1207,1206,1,0,
-		0,0,1208,205,1,0,0,0,1209,1234,5,162,0,0,1210,1234,5,161,0,0,1211,1234,
-		3,212,106,0,1212,1234,5,141,0,0,1213,1234,5,25,0,0,1214,1234,5,18,0,0,
-		1215,1234,5,42,0,0,1216,1234,5,40,0,0,1217,1234,5,43,0,0,1218,1234,5,41,
-		0,0,1219,1234,5,71,0,0,1220,1234,5,142,0,0,1221,1234,5,11,0,0,1222,1234,
-		5,21,0,0,1223,1234,5,23,0,0,1224,1234,5,73,0,0,1225,1234,5,140,0,0,1226,
-		1234,5,109,0,0,1227,1234,5,144,0,0,1228,1234,5,20,0,0,1229,1234,5,103,
-		0,0,1230,1234,5,123,0,0,1231,1234,5,138,0,0,1232,1234,5,139,0,0,1233,1209,
-		1,0,0,0,1233,1210,1,0,0,0,1233,1211,1,0,0,0,1233,1212,1,0,0,0,1233,1213,
-		1,0,0,0,1233,1214,1,0,0,0,1233,1215,1,0,0,0,1233,1216,1,0,0,0,1233,1217,
-		1,0,0,0,1233,1218,1,0,0,0,1233,1219,1,0,0,0,1233,1220,1,0,0,0,1233,1221,
-		1,0,0,0,1233,1222,1,0,0,0,1233,1223,1,0,0,0,1233,1224,1,0,0,0,1233,1225,
-		1,0,0,0,1233,1226,1,0,0,0,1233,1227,1,0,0,0,1233,1228,1,0,0,0,1233,1229,
-		1,0,0,0,1233,1230,1,0,0,0,1233,1231,1,0,0,0,1233,1232,1,0,0,0,1234,207,
-		1,0,0,0,1235,1236,7,13,0,0,1236,209,1,0,0,0,1237,1238,7,14,0,0,1238,211,
-		1,0,0,0,1239,1240,7,15,0,0,1240,213,1,0,0,0,131,222,234,242,252,259,270,
-		276,284,294,301,305,309,319,328,347,353,356,359,362,371,374,383,386,389,
-		392,405,408,411,414,441,445,452,458,460,463,470,476,483,486,492,508,526,
-		535,543,548,558,563,565,570,573,579,602,605,617,620,628,636,639,642,648,
-		664,670,686,692,700,707,717,724,735,745,749,752,757,767,783,795,801,809,
-		817,825,834,845,855,861,871,881,886,898,907,913,919,925,938,947,970,984,
-		998,1004,1006,1009,1016,1019,1024,1030,1037,1042,1056,1064,1068,1070,1079,
-		1089,1096,1104,1108,1117,1128,1130,1136,1139,1153,1159,1165,1170,1176,
-		1184,1189,1193,1201,1207,1233
+		0,1057,1071,1,0,0,0,1058,1059,7,10,0,0,1059,1064,3,192,96,0,1060,1065,
+		5,74,0,0,1061,1065,5,141,0,0,1062,1063,5,142,0,0,1063,1065,3,194,97,0,
+		1064,1060,1,0,0,0,1064,1061,1,0,0,0,1064,1062,1,0,0,0,1064,1065,1,0,0,
+		0,1065,1071,1,0,0,0,1066,1068,3,192,96,0,1067,1069,3,176,88,0,1068,1067,
+		1,0,0,0,1068,1069,1,0,0,0,1069,1071,1,0,0,0,1070,1019,1,0,0,0,1070,1030,
+		1,0,0,0,1070,1037,1,0,0,0,1070,1044,1,0,0,0,1070,1046,1,0,0,0,1070,1048,
+		1,0,0,0,1070,1058,1,0,0,0,1070,1066,1,0,0,0,1071,173,1,0,0,0,1072,1073,
+		5,143,0,0,1073,1074,3,178,89,0,1074,1075,5,13,0,0,1075,1076,3,178,89,0,
+		1076,1080,1,0,0,0,1077,1078,5,26,0,0,1078,1080,3,178,89,0,1079,1072,1,
+		0,0,0,1079,1077,1,0,0,0,1080,175,1,0,0,0,1081,1082,5,142,0,0,1082,1090,
+		3,194,97,0,1083,1084,5,26,0,0,1084,1085,7,11,0,0,1085,1090,3,178,89,0,
+		1086,1090,5,145,0,0,1087,1090,5,74,0,0,1088,1090,5,141,0,0,1089,1081,1,
+		0,0,0,1089,1083,1,0,0,0,1089,1086,1,0,0,0,1089,1087,1,0,0,0,1089,1088,
+		1,0,0,0,1090,177,1,0,0,0,1091,1096,3,180,90,0,1092,1093,7,12,0,0,1093,
+		1095,3,180,90,0,1094,1092,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,
+		1096,1097,1,0,0,0,1097,179,1,0,0,0,1098,1096,1,0,0,0,1099,1104,3,182,91,
+		0,1100,1101,7,13,0,0,1101,1103,3,182,91,0,1102,1100,1,0,0,0,1103,1106,
+		1,0,0,0,1104,1102,1,0,0,0,1104,1105,1,0,0,0,1105,181,1,0,0,0,1106,1104,
+		1,0,0,0,1107,1109,5,153,0,0,1108,1107,1,0,0,0,1108,1109,1,0,0,0,1109,1117,
+		1,0,0,0,1110,1111,5,146,0,0,1111,1118,3,184,92,0,1112,1113,5,162,0,0,1113,
+		1114,5,156,0,0,1114,1115,5,43,0,0,1115,1118,3,184,92,0,1116,1118,3,184,
+		92,0,1117,1110,1,0,0,0,1117,1112,1,0,0,0,1117,1116,1,0,0,0,1118,183,1,
+		0,0,0,1119,1120,5,157,0,0,1120,1121,3,178,89,0,1121,1122,5,158,0,0,1122,
+		1140,1,0,0,0,1123,1130,5,162,0,0,1124,1131,5,156,0,0,1125,1127,3,198,99,
+		0,1126,1125,1,0,0,0,1127,1128,1,0,0,0,1128,1126,1,0,0,0,1128,1129,1,0,
+		0,0,1129,1131,1,0,0,0,1130,1124,1,0,0,0,1130,1126,1,0,0,0,1130,1131,1,
+		0,0,0,1131,1140,1,0,0,0,1132,1136,3,200,100,0,1133,1135,3,198,99,0,1134,
+		1133,1,0,0,0,1135,1138,1,0,0,0,1136,1134,1,0,0,0,1136,1137,1,0,0,0,1137,
+		1140,1,0,0,0,1138,1136,1,0,0,0,1139,1119,1,0,0,0,1139,1123,1,0,0,0,1139,
+		1132,1,0,0,0,1140,185,1,0,0,0,1141,1142,5,159,0,0,1142,1143,3,190,95,0,
+		1143,1144,5,153,0,0,1144,1145,3,190,95,0,1145,1146,5,160,0,0,1146,187,
+		1,0,0,0,1147,1148,5,159,0,0,1148,1153,3,190,95,0,1149,1150,5,149,0,0,1150,
+		1152,3,190,95,0,1151,1149,1,0,0,0,1152,1155,1,0,0,0,1153,1151,1,0,0,0,
+		1153,1154,1,0,0,0,1154,1156,1,0,0,0,1155,1153,1,0,0,0,1156,1157,5,160,
+		0,0,1157,189,1,0,0,0,1158,1160,5,154,0,0,1159,1158,1,0,0,0,1159,1160,1,
+		0,0,0,1160,1161,1,0,0,0,1161,1166,3,196,98,0,1162,1166,5,154,0,0,1163,
+		1166,5,152,0,0,1164,1166,5,153,0,0,1165,1159,1,0,0,0,1165,1162,1,0,0,0,
+		1165,1163,1,0,0,0,1165,1164,1,0,0,0,1166,191,1,0,0,0,1167,1169,3,198,99,
+		0,1168,1167,1,0,0,0,1169,1170,1,0,0,0,1170,1168,1,0,0,0,1170,1171,1,0,
+		0,0,1171,193,1,0,0,0,1172,1176,3,196,98,0,1173,1175,3,198,99,0,1174,1173,
+		1,0,0,0,1175,1178,1,0,0,0,1176,1174,1,0,0,0,1176,1177,1,0,0,0,1177,195,
+		1,0,0,0,1178,1176,1,0,0,0,1179,1185,5,163,0,0,1180,1185,5,162,0,0,1181,
+		1185,3,212,106,0,1182,1185,3,210,105,0,1183,1185,3,208,104,0,1184,1179,
+		1,0,0,0,1184,1180,1,0,0,0,1184,1181,1,0,0,0,1184,1182,1,0,0,0,1184,1183,
+		1,0,0,0,1185,197,1,0,0,0,1186,1190,5,163,0,0,1187,1190,5,162,0,0,1188,
+		1190,3,212,106,0,1189,1186,1,0,0,0,1189,1187,1,0,0,0,1189,1188,1,0,0,0,
+		1190,199,1,0,0,0,1191,1194,5,163,0,0,1192,1194,3,212,106,0,1193,1191,1,
+		0,0,0,1193,1192,1,0,0,0,1194,201,1,0,0,0,1195,1202,5,163,0,0,1196,1202,
+		5,162,0,0,1197,1202,3,212,106,0,1198,1202,3,210,105,0,1199,1202,5,32,0,
+		0,1200,1202,5,33,0,0,1201,1195,1,0,0,0,1201,1196,1,0,0,0,1201,1197,1,0,
+		0,0,1201,1198,1,0,0,0,1201,1199,1,0,0,0,1201,1200,1,0,0,0,1202,203,1,0,
+		0,0,1203,1208,5,163,0,0,1204,1208,5,162,0,0,1205,1208,3,212,106,0,1206,
+		1208,3,210,105,0,1207,1203,1,0,0,0,1207,1204,1,0,0,0,1207,1205,1,0,0,0,
+		1207,1206,1,0,0,0,1208,205,1,0,0,0,1209,1234,5,163,0,0,1210,1234,5,162,
+		0,0,1211,1234,3,212,106,0,1212,1234,5,142,0,0,1213,1234,5,26,0,0,1214,
+		1234,5,18,0,0,1215,1234,5,43,0,0,1216,1234,5,41,0,0,1217,1234,5,44,0,0,
+		1218,1234,5,42,0,0,1219,1234,5,72,0,0,1220,1234,5,143,0,0,1221,1234,5,
+		11,0,0,1222,1234,5,21,0,0,1223,1234,5,23,0,0,1224,1234,5,74,0,0,1225,1234,
+		5,141,0,0,1226,1234,5,110,0,0,1227,1234,5,145,0,0,1228,1234,5,20,0,0,1229,
+		1234,5,104,0,0,1230,1234,5,124,0,0,1231,1234,5,139,0,0,1232,1234,5,140,
+		0,0,1233,1209,1,0,0,0,1233,1210,1,0,0,0,1233,1211,1,0,0,0,1233,1212,1,
+		0,0,0,1233,1213,1,0,0,0,1233,1214,1,0,0,0,1233,1215,1,0,0,0,1233,1216,
+		1,0,0,0,1233,1217,1,0,0,0,1233,1218,1,0,0,0,1233,1219,1,0,0,0,1233,1220,
+		1,0,0,0,1233,1221,1,0,0,0,1233,1222,1,0,0,0,1233,1223,1,0,0,0,1233,1224,
+		1,0,0,0,1233,1225,1,0,0,0,1233,1226,1,0,0,0,1233,1227,1,0,0,0,1233,1228,
+		1,0,0,0,1233,1229,1,0,0,0,1233,1230,1,0,0,0,1233,1231,1,0,0,0,1233,1232,
+		1,0,0,0,1234,207,1,0,0,0,1235,1236,7,14,0,0,1236,209,1,0,0,0,1237,1238,
+		7,15,0,0,1238,211,1,0,0,0,1239,1240,7,16,0,0,1240,213,1,0,0,0,131,222,
+		234,242,252,259,270,276,284,294,301,305,309,319,328,347,353,356,359,362,
+		371,374,383,386,389,392,405,408,411,414,441,445,452,458,460,463,470,476,
+		483,486,492,508,526,535,543,548,558,563,565,570,573,579,602,605,617,620,
+		628,636,639,642,648,664,670,686,692,700,707,717,724,735,745,749,752,757,
+		767,783,795,801,809,817,825,834,845,855,861,871,881,886,898,907,913,919,
+		925,938,947,970,984,998,1004,1006,1009,1016,1019,1024,1030,1037,1042,1056,
+		1064,1068,1070,1079,1089,1096,1104,1108,1117,1128,1130,1136,1139,1153,
+		1159,1165,1170,1176,1184,1189,1193,1201,1207,1233
 	};
 
 	public static readonly ATN _ATN =

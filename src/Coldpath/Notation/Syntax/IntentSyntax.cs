@@ -7,8 +7,22 @@ namespace Coldpath.Notation.Syntax;
 public abstract record IntentSyntax(int? Failures, Span Span) : StatementSyntax(Span);
 
 /// <summary><c>never K1 closed and S0 pressed, when settled</c>.</summary>
-public sealed record NeverSyntax(ConditionSyntax What, bool WhenSettled, int? Failures, Span Span)
+/// <param name="When">Which states are meant.</param>
+public sealed record NeverSyntax(ConditionSyntax What, StatesMeant When, int? Failures, Span Span)
     : IntentSyntax(Failures, Span);
+
+/// <summary>Which states an intent speaks of.</summary>
+public enum StatesMeant
+{
+    /// <summary>All, passing ones too.</summary>
+    Any,
+
+    /// <summary>Those in which nothing more follows at once.</summary>
+    Settled,
+
+    /// <summary>Those in which no delay is running out either.</summary>
+    Quiet,
+}
 
 /// <summary><c>dead M1 when Q2 open</c>.</summary>
 public sealed record DeadSyntax(RefSyntax What, ConditionSyntax When, int? Failures, Span Span)

@@ -30,8 +30,8 @@ internal sealed class IntentBinding(
             ? null
             : Form(never, IntentForm.Never) with
             {
-                When = when,
-                Settled = never.WhenSettled,
+                When = never.When == StatesMeant.Quiet ? Expression.AllOf([when, new Quiet()]) : when,
+                Settled = never.When != StatesMeant.Any,
             };
 
     private Intent? Dead(DeadSyntax dead)
