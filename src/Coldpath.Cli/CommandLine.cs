@@ -87,6 +87,7 @@ public static class CommandLine
             LiveCommand.Build(outside),
             WhyCommand.Build(outside),
             IsolateCommand.Build(outside),
+            FailuresCommand.Build(outside),
             DrawCommand.Build(outside),
             ExplainCommand.Build(outside),
             KindsCommand.Build(outside),

@@ -22,9 +22,12 @@ public static class Workbench
     /// <summary>Every check, by code.</summary>
     public static IReadOnlyList<Card> Cards => [.. Catalogue.All.Select(c => c.Card)];
 
-    public static CheckReport Check(SourceText source, CancellationToken stop)
+    /// <param name="source">The description.</param>
+    /// <param name="stop">Ends the work early.</param>
+    /// <param name="failures">How many failures the checks that ask for failures reckon with.</param>
+    public static CheckReport Check(SourceText source, CancellationToken stop, int failures = 1)
     {
-        var opened = Opened.From(source, stop);
+        var opened = Opened.From(source, stop, failures);
         return opened.Evidence is { } evidence ? Inspector.Inspect(evidence, stop) : Unreadable(opened);
     }
 
@@ -55,6 +58,24 @@ public static class Workbench
                     : Unknown<WhyAnswer>(evidence, point),
             stop
         );
+
+    /// <summary>Which failures suffice for a condition, or all failures and how they show when there is none.</summary>
+    /// <param name="source">The description.</param>
+    /// <param name="condition">As an intent line has it behind <c>never</c>; null asks for the failures themselves.</param>
+    /// <param name="most">The most failures in a combination.</param>
+    /// <param name="stop">Ends the work early.</param>
+    public static Answered<FailuresAnswer> Failures(
+        SourceText source,
+        string? condition,
+        int most,
+        CancellationToken stop
+    )
+    {
+        var opened = AskedPanel.Open(source, condition, stop);
+        return opened.Evidence is { } evidence
+            ? new FailuresQuestion(evidence).Ask(AskedPanel.Question(evidence, condition), condition, most)
+            : new Answered<FailuresAnswer>(null, opened.Findings);
+    }
 
     /// <summary>What isolates targets; <paramref name="have"/> is the asker's own set, null when there is none.</summary>
     public static Answered<IsolateAnswer> Isolate(

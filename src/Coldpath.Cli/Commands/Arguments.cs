@@ -22,6 +22,23 @@ internal static class Arguments
         return option.AcceptOnlyFromAmong(formats);
     }
 
+    /// <summary>How many failures are reckoned with: 0, 1 or 2.</summary>
+    public static Option<int> Failures(int standard)
+    {
+        var option = new Option<int>("--failures")
+        {
+            Description = "how many failures are reckoned with at most",
+            DefaultValueFactory = _ => standard,
+            HelpName = "0|1|2",
+        };
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens is [var token] && token.Value is not ("0" or "1" or "2"))
+                result.AddError($"--failures expects 0, 1 or 2, not '{token.Value}'");
+        });
+        return option;
+    }
+
     public static Option<string?> Output() =>
         new("--output", "-o") { Description = "write to this file", HelpName = "FILE" };
 }

@@ -9,7 +9,8 @@ namespace Coldpath.Inspection;
 public sealed class Narration(IReadOnlyList<Variable> variables)
 {
     /// <summary>The steps of a story, in order.</summary>
-    public static IReadOnlyList<StoryStep> Tell(Story story) => new Narration(story.Variables).Tell(story.Steps);
+    public static IReadOnlyList<StoryStep> Tell(Story story) =>
+        new Narration(story.Variables).Tell(story.Steps);
 
     public IReadOnlyList<StoryStep> Tell(IEnumerable<Step> steps) =>
         [.. steps.Select(step => Tell(step.Move))];

@@ -75,7 +75,12 @@ public sealed class Revealing
         var first = behaviour.ShortestTo(Table.Exists(before, showing.Levels))!;
         var goal = Table.And(ends, showing.BeforeOf(first.End));
         var rest = Answer(first.End, Table.Exists(goal, showing.Levels));
-        var story = new Story(first.Variables, first.Start, [.. first.Steps, .. rest], behaviour.RestsOnUncertain);
+        var story = new Story(
+            first.Variables,
+            first.Start,
+            [.. first.Steps, .. rest],
+            behaviour.RestsOnUncertain
+        );
         return new(failure, Disclosure.Revealed) { Story = story, Signs = [.. Signs(first.End, story.End)] };
     }
 

@@ -165,6 +165,10 @@ internal sealed class StopQuestion
             var from = steps.Count == 0 ? start : steps[^1].After;
             steps.AddRange(new StoryFinder(Space, phase.With(Space.Of(from))).Shortest(goal)!.Value.Steps);
         }
-        return new(Outcome.Refuted) { StopFailure = failure, Story = new Story(Space.Variables, start, steps, uncertainToo) };
+        return new(Outcome.Refuted)
+        {
+            StopFailure = failure,
+            Story = new Story(Space.Variables, start, steps, uncertainToo),
+        };
     }
 }
