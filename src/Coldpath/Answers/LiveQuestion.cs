@@ -67,7 +67,7 @@ public sealed class LiveQuestion(Evidence evidence)
             return reach;
         if (coils.Count > 0)
             return reach with { Reach = Reach.Unknown, Doubt = coils[0] };
-        var store = Stores.FirstOrDefault(s => IsLive(point, Charged(state, s)));
+        var store = evidence.Stores.FirstOrDefault(s => IsLive(point, Charged(state, s)));
         return store is null
             ? reach
             : reach with
@@ -76,11 +76,6 @@ public sealed class LiveQuestion(Evidence evidence)
                 Doubt = $"{store.Name} may be charged: discharge it and measure",
             };
     }
-
-    private IEnumerable<Supply> Stores =>
-        evidence
-            .Netlist.Supplies.Concat(evidence.Netlist.Converters.Select(c => c.Output))
-            .Where(s => s.Store is not null);
 
     private bool IsLive(Point point, State state) =>
         evidence.Behaviour.Space.Holds(evidence.Network.Live(point.Net), state);

@@ -11,6 +11,7 @@ public enum Family
     ControlLogic,
     Description,
     Intent,
+    Failures,
 }
 
 /// <summary>

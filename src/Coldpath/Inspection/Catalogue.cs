@@ -19,6 +19,7 @@ public static class Catalogue
         new IsolatorLeavesPole(),
         new ControllerLeavesPole(),
         new StopWithoutEffect(),
+        new RestartByItself(),
         new WayWithoutShortCircuitDevice(),
         new WayWithoutOverload(),
         new OverloadTripIgnored(),
@@ -34,6 +35,8 @@ public static class Catalogue
         new CoilVoltageMismatch(),
         new EarthedConductorSwitched(),
         new ChannelBridged(),
+        new SingleChannelEmergencyStop(),
+        new UnearthedControlUnwatched(),
         new UnconnectedPole(),
         new DuplicateTag(),
         new ContactUsedTwice(),
@@ -41,6 +44,12 @@ public static class Catalogue
         new IntentRefuted(),
         new IntentVacuous(),
         new WaiverUnused(),
+        new SingleFailureStartsMotor(),
+        new SingleFailureDefeatsStop(),
+        new EarthFaultInControl(),
+        new ShortedSemiconductor(),
+        new EnergiseToTrip(),
+        new HiddenFailure(),
     ];
 
     /// <summary>The check of a code or name; null when there is none.</summary>

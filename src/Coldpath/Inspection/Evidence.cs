@@ -19,6 +19,8 @@ public sealed class Evidence
     private readonly Lazy<Interlocks> interlocks;
     private readonly Lazy<Sections> sections;
     private readonly Lazy<Protections> protections;
+    private readonly Lazy<SingleFailures> singleFailures;
+    private readonly Lazy<HiddenFailures> hiddenFailures;
     private readonly Lazy<IReadOnlyList<JudgedIntent>> intents;
     private readonly Lazy<Network> wholeNetwork;
     private readonly Lazy<Diagram> allSupplied;
@@ -54,6 +56,8 @@ public sealed class Evidence
         interlocks = new(() => new Interlocks(this));
         sections = new(() => new Sections(this));
         protections = new(() => new Protections(this));
+        hiddenFailures = new(() => new HiddenFailures(this));
+        singleFailures = new(() => new SingleFailures(this));
         intents = new(Judge);
         wholeNetwork = new(() => new(whole, new StateSpace(whole)));
         allSupplied = new(() => Table.AllOf(Netlist.Variables.Where(IsPresence).Select(v => Is(v, v.Rest))));
@@ -79,6 +83,8 @@ public sealed class Evidence
     public Interlocks Interlocks => interlocks.Value;
     public Sections Sections => sections.Value;
     public Protections Protections => protections.Value;
+    public HiddenFailures HiddenFailures => hiddenFailures.Value;
+    public SingleFailures SingleFailures => singleFailures.Value;
 
     /// <summary>The intent lines and their verdicts, in the order of the text.</summary>
     public IReadOnlyList<JudgedIntent> Intents => intents.Value;
@@ -115,6 +121,10 @@ public sealed class Evidence
     /// <summary>Primary supplies, then converters' outputs; stores left out.</summary>
     public IReadOnlyList<Supply> Supplies =>
         [.. Netlist.Supplies.Concat(Netlist.Converters.Select(c => c.Output)).Where(s => s.Store is null)];
+
+    /// <summary>Sources that hold a charge or turn.</summary>
+    public IEnumerable<Supply> Stores =>
+        Netlist.Supplies.Concat(Netlist.Converters.Select(c => c.Output)).Where(s => s.Store is not null);
 
     /// <summary>Loads that the power circuit feeds, lamps and coils left out.</summary>
     public IReadOnlyList<Load> Motors =>

@@ -1,4 +1,5 @@
 using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Sequence;
 using Coldpath.Wiring;
 
 namespace Coldpath.Inspection;
@@ -21,22 +22,29 @@ public static class Stops
         );
 
     /// <summary>States in which the control is operated: a stop away from rest, a selector at OFF.</summary>
-    public static Diagram Operated(Evidence evidence, NetlistDevice control)
+    public static Diagram Operated(Evidence evidence, NetlistDevice control) =>
+        Operated(evidence, evidence.Behaviour, control);
+
+    /// <summary>The same among the states of another behaviour of the panel.</summary>
+    public static Diagram Operated(Evidence evidence, Behaviour behaviour, NetlistDevice control)
     {
         var variable = Position(evidence, control);
         if (variable is null)
             return Diagram.False;
         return control.Use == ControlUse.Mode
-            ? evidence.Table.AnyOf(
-                OffPositions(evidence, control).Select(value => evidence.Is(variable, value))
-            )
-            : !evidence.Is(variable, variable.Rest);
+            ? behaviour.Table.AnyOf(OffPositions(evidence, control).Select(Is))
+            : !Is(variable.Rest);
+
+        Diagram Is(string value) => behaviour.Space.Is(variable.Name, value);
     }
 
     /// <summary>Every stop and emergency stop operated, every selector that has an OFF at OFF.</summary>
-    public static Diagram AllOperated(Evidence evidence) =>
-        evidence.Table.AllOf(
-            Emergency(evidence).Concat(Ordinary(evidence)).Select(d => Operated(evidence, d))
+    public static Diagram AllOperated(Evidence evidence) => AllOperated(evidence, evidence.Behaviour);
+
+    /// <summary>The same among the states of another behaviour of the panel.</summary>
+    public static Diagram AllOperated(Evidence evidence, Behaviour behaviour) =>
+        behaviour.Table.AllOf(
+            Emergency(evidence).Concat(Ordinary(evidence)).Select(d => Operated(evidence, behaviour, d))
         );
 
     private static IEnumerable<string> OffPositions(Evidence evidence, NetlistDevice control) =>

@@ -5,25 +5,18 @@ using Coldpath.Circuit.States;
 namespace Coldpath.Circuit.Failures;
 
 /// <summary>
-/// Which single failures show themselves. A response is what shows before and after one move, when the circuit has
-/// come to quiet again; a failure is revealed if some response with it alone is none of the sound panel's.
+/// Which single failures show themselves: those with a response that is none of the sound panel's. Where an uncertain
+/// coil leaves open what shows, nothing is told: hidden is the answer on the safe side.
 /// </summary>
 public sealed class Revealing
 {
     private readonly Behaviour behaviour;
     private readonly Showing showing;
-    private readonly Reach reach;
 
-    /// <summary>What follows by itself after a move, delays too.</summary>
-    private readonly Reach following;
+    /// <summary>Responses in which nothing is left open.</summary>
+    private readonly Responses certain;
 
-    /// <summary>Quiet states with what showed in one before.</summary>
-    private readonly Diagram started;
-
-    /// <summary>What shows after a response, written to its levels, with all of the state.</summary>
-    private readonly Diagram ended;
-
-    /// <summary>The responses of the sound panel: what shows before and after.</summary>
+    /// <summary>What the sound panel may show before and after, uncertain coils taken either way.</summary>
     private readonly Diagram sound;
 
     /// <param name="behaviour">Of the panel with one failure or more allowed.</param>
@@ -31,16 +24,16 @@ public sealed class Revealing
     {
         this.behaviour = behaviour;
         showing = new(behaviour);
-        reach = behaviour.FromRest(uncertainToo: true);
         var quiet = Table.And(behaviour.Reachable, behaviour.Quiet);
-        started = Table.And(quiet, showing.Before);
-        following = behaviour.ReachFrom(
-            Table.Or(started, reach.Operating.Image(started)),
-            uncertainToo: true,
-            t => t.IsUrgent || t.Cause == Cause.Delay
+        var open = Table.AnyOf(behaviour.Transitions.Select(t => t.Uncertain));
+        var possible = new Responses(
+            behaviour,
+            showing,
+            Table.And(quiet, Space.Failed()),
+            uncertainToo: true
         );
-        ended = Table.AllOf(following.All, quiet, showing.After);
-        sound = Responses([]);
+        sound = possible.Seen(Table.And(possible.Ends, Space.Failed()));
+        certain = new(behaviour, showing, Table.Except(quiet, open), uncertainToo: false);
     }
 
     private StateSpace Space => behaviour.Space;
@@ -48,60 +41,25 @@ public sealed class Revealing
 
     public Revealed Of(int failure)
     {
-        if (!Table.Meet(behaviour.Reachable, Space.Code(failure, Failed(failure))))
+        if (!Table.Meet(behaviour.Reachable, Space.Code(failure, 1 - Space.Rest[failure])))
             return new(failure, Disclosure.Impossible);
-        var telling = Table.Except(Responses([failure]), sound);
-        return telling.IsFalse ? new(failure, Disclosure.Hidden) : Told(failure, telling);
+        var ends = Table.And(certain.Ends, Space.Failed(failure));
+        var telling = Table.Except(certain.Seen(ends), sound);
+        return telling.IsFalse ? new(failure, Disclosure.Hidden) : Told(failure, Table.And(ends, telling));
     }
 
-    private Diagram Responses(int[] failed) =>
-        Table.Exists(
-            Table.And(ended, Happened(failed)),
-            Table.And(showing.Unseen, Space.Bits(Space.FailureVariables))
-        );
-
-    private Diagram Happened(int[] failed) =>
-        Table.AllOf(
-            Space.FailureVariables.Select(v => Space.Code(v, failed.Contains(v) ? Failed(v) : Space.Rest[v]))
-        );
-
-    private int Failed(int variable) => 1 - Space.Rest[variable];
-
-    private Revealed Told(int failure, Diagram telling)
+    private Revealed Told(int failure, Diagram ends)
     {
-        var ends = Table.AllOf(ended, telling, Happened([failure]));
-        var after = Table.And(following.Start, following.StartsOf(ends));
-        var before = Table.And(started, Table.Or(after, reach.Operating.Preimage(after)));
-        var first = behaviour.ShortestTo(Table.Exists(before, showing.Levels))!;
-        var goal = Table.And(ends, showing.BeforeOf(first.End));
-        var rest = Answer(first.End, Table.Exists(goal, showing.Levels));
+        var first = behaviour.ShortestTo(certain.Begins(ends))!;
+        var rest = certain.Steps(first.End, ends);
         var story = new Story(
             first.Variables,
             first.Start,
             [.. first.Steps, .. rest],
-            behaviour.RestsOnUncertain
+            first.ThroughUncertain
         );
         return new(failure, Disclosure.Revealed) { Story = story, Signs = [.. Signs(first.End, story.End)] };
     }
-
-    /// <summary>One move at most, and what follows, from the state to one of the goal.</summary>
-    private IReadOnlyList<Step> Answer(State from, Diagram goal)
-    {
-        if (new StoryFinder(Space, following.With(Space.Of(from))).Shortest(goal) is var (_, alone))
-            return alone;
-        return reach
-            .OpenAt(from)
-            .Where(move => !move.IsUrgent)
-            .Select(move => new Step(move, from.With(move.Variable, move.To)))
-            .Select(made => After(made, goal))
-            .OfType<IReadOnlyList<Step>>()
-            .MinBy(steps => steps.Count)!;
-    }
-
-    private Step[]? After(Step made, Diagram goal) =>
-        new StoryFinder(Space, following.With(Space.Of(made.After))).Shortest(goal) is var (_, steps)
-            ? [made, .. steps]
-            : null;
 
     /// <summary>Loads that do other than in every answer of the sound panel; else parts that moved besides.</summary>
     private IEnumerable<Sign> Signs(State before, State end)
@@ -109,13 +67,12 @@ public sealed class Revealing
         var answers = Table.AllOf(sound, showing.BeforeOf(before), showing.SeenAs(end));
         if (answers.IsFalse)
             return showing.Changed(before, end).Select(v => new PartSign(v, end[v]));
-        var loads = showing
+        var all = showing
             .Loads.Index()
-            .Where(l => showing.RanAfter(l.Index, answers) == !showing.Runs(l.Index, end))
-            .Select(l => new LoadSign(l.Item, showing.Runs(l.Index, end)))
+            .Select(l => (l.Index, Sign: new LoadSign(l.Item, showing.Runs(l.Index, end))))
             .ToArray();
-        return loads.Length > 0
-            ? loads
-            : showing.Loads.Index().Select(l => new LoadSign(l.Item, showing.Runs(l.Index, end)));
+        var loads = all.Where(l => showing.RanAfter(l.Index, answers) == !l.Sign.Runs).ToArray();
+        // Each load alone may do so; it is all of them together that never do.
+        return (loads.Length > 0 ? loads : all).Select(l => l.Sign);
     }
 }

@@ -146,29 +146,10 @@ internal sealed class StopQuestion
             .Select(d => d.Use)
             .FirstOrDefault();
 
-    /// <summary>
-    /// The story through all phases to the target in the last: the nearest state from which the rest can follow, and
-    /// so on from there.
-    /// </summary>
-    private Verdict Refuted(StopFailure failure, Diagram target, params Reach[] phases)
-    {
-        var targets = new Diagram[phases.Length];
-        for (var i = phases.Length - 1; i >= 0; i--)
-        {
-            targets[i] = target;
-            target = phases[i].StartsOf(target);
-        }
-        var start = Space.First(target)!;
-        var steps = new List<Step>();
-        foreach (var (phase, goal) in phases.Zip(targets))
-        {
-            var from = steps.Count == 0 ? start : steps[^1].After;
-            steps.AddRange(new StoryFinder(Space, phase.With(Space.Of(from))).Shortest(goal)!.Value.Steps);
-        }
-        return new(Outcome.Refuted)
+    private Verdict Refuted(StopFailure failure, Diagram target, params Reach[] phases) =>
+        new(Outcome.Refuted)
         {
             StopFailure = failure,
-            Story = new Story(Space.Variables, start, steps, uncertainToo),
+            Story = Phases.Story(Space, uncertainToo, target, phases),
         };
-    }
 }

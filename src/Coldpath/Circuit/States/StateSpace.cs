@@ -194,6 +194,15 @@ public sealed class StateSpace
             ),
         };
 
+    /// <summary>Just these failures have happened.</summary>
+    public Diagram Failed(params IEnumerable<int> failures)
+    {
+        var happened = failures.ToHashSet();
+        return Table.AllOf(
+            FailureVariables.Select(v => Code(v, happened.Contains(v) ? 1 - Rest[v] : Rest[v]))
+        );
+    }
+
     /// <summary>No more than so many failures have happened.</summary>
     public Diagram AtMostFailed(int most) =>
         Table.AtMost(most, [.. FailureVariables.Select(v => LevelsOf(v).Single())]);

@@ -30,9 +30,14 @@ internal sealed class IntentBinding(
             ? null
             : Form(never, IntentForm.Never) with
             {
-                When = never.When == StatesMeant.Quiet ? Expression.AllOf([when, new Quiet()]) : when,
+                When = never.When == StatesMeant.Quiet ? WhenQuiet(when) : when,
                 Settled = never.When != StatesMeant.Any,
             };
+
+    private static Expression WhenQuiet(Expression when) =>
+        when is All all
+            ? Expression.AllOf([.. all.Terms, new Quiet()])
+            : Expression.AllOf([when, new Quiet()]);
 
     private Intent? Dead(DeadSyntax dead)
     {

@@ -40,6 +40,7 @@ public static class ExplainText
             Family.Isolation => "isolation",
             Family.ControlLogic => "control logic",
             Family.Description => "description",
+            Family.Failures => "failures",
             _ => "intent",
         };
 

@@ -1,0 +1,30 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.States;
+
+namespace Coldpath.Circuit.Sequence;
+
+/// <summary>A search in phases, each with moves of its own, that starts where the one before may end.</summary>
+internal static class Phases
+{
+    /// <summary>
+    /// The story through all phases to the target in the last: the nearest state from which the rest can follow, and
+    /// so on from there.
+    /// </summary>
+    public static Story Story(StateSpace space, bool throughUncertain, Diagram target, params Reach[] phases)
+    {
+        var targets = new Diagram[phases.Length];
+        for (var i = phases.Length - 1; i >= 0; i--)
+        {
+            targets[i] = target;
+            target = phases[i].StartsOf(target);
+        }
+        var start = space.First(target)!;
+        var steps = new List<Step>();
+        foreach (var (phase, goal) in phases.Zip(targets))
+        {
+            var from = steps.Count == 0 ? start : steps[^1].After;
+            steps.AddRange(new StoryFinder(space, phase.With(space.Of(from))).Shortest(goal)!.Value.Steps);
+        }
+        return new Story(space.Variables, start, steps, throughUncertain);
+    }
+}

@@ -1,0 +1,70 @@
+using Coldpath.Circuit.Failures;
+using Coldpath.Findings;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection.Checks;
+
+public sealed class EarthFaultInControl : FailureCheck
+{
+    public override Card Card { get; } =
+        new()
+        {
+            Code = "F703",
+            Name = "earth-fault-in-control",
+            Family = Family.Failures,
+            Severity = Severity.Danger,
+            Title =
+                "One earth fault in the control circuit starts a motor, bridges its stop or blows no fuse.",
+            Why =
+                "Cables chafe and terminal boxes get wet: an earth fault is the likeliest failure there is.",
+            Reference = "IEC 60204-1, 9.4.3.1; NFPA 79, 9.4.3; NEC 430.74",
+            Remedy =
+                "earth the side of the secondary that goes straight to the coils, and put every contact ahead of the coils",
+            Example = new("failing", "", ""),
+        };
+
+    protected override IEnumerable<Finding> Search(Evidence e)
+    {
+        foreach (var motor in e.Motors)
+        {
+            foreach (var set in Touching(e, e.SingleFailures.Starting(motor)))
+                yield return Told(e, set, motor, Severity.Danger, $"starts {motor.Name}");
+            foreach (var stop in Stops.Emergency(e).Concat(Stops.Ordinary(e)))
+            foreach (var set in Touching(e, e.SingleFailures.Defeating(stop, motor)))
+                yield return Told(
+                    e,
+                    set,
+                    motor,
+                    Severity.Danger,
+                    $"bridges {stop.Tag}: {motor.Name} runs on"
+                );
+            foreach (var (device, trip) in Protecting(e))
+            foreach (var set in Touching(e, e.SingleFailures.Defeating(trip, motor)))
+                yield return Told(
+                    e,
+                    set,
+                    motor,
+                    Severity.Note,
+                    $"bridges {device.Tag}: {motor.Name} runs on when it has tripped"
+                );
+        }
+        foreach (var set in Touching(e, e.SingleFailures.Unprotected()))
+            yield return Told(e, set, null, Severity.Danger, "is a short that no device clears");
+    }
+
+    private static IEnumerable<FailureSet> Touching(Evidence e, IEnumerable<FailureSet> sets) =>
+        sets.Where(set => e.SingleFailures.Sort(set) == FailureSort.Touching);
+
+    private static IEnumerable<(NetlistDevice Device, Protection Trip)> Protecting(Evidence e) =>
+        e.Netlist.Devices.SelectMany(d => d.Protects.Select(p => (d, p))).DistinctBy(p => p.p.Variable);
+
+    private Finding Told(Evidence e, FailureSet set, Load? motor, Severity severity, string does)
+    {
+        var part = e.SingleFailures.Variable(set);
+        return e.Report(this, [.. new[] { part.Device, motor?.Name }.OfType<string>().Where(e.Devices.Known)])
+            .Grade(severity)
+            .Says($"one earth fault {does}: {FailureWords.Of(part)}")
+            .After(set.Story)
+            .Finding;
+    }
+}

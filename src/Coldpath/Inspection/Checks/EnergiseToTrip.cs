@@ -1,0 +1,34 @@
+using Coldpath.Circuit.Failures;
+using Coldpath.Findings;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection.Checks;
+
+public sealed class EnergiseToTrip : FailureCheck
+{
+    public override Card Card { get; } =
+        new()
+        {
+            Code = "F705",
+            Name = "energise-to-trip",
+            Family = Family.Failures,
+            Severity = Severity.Danger,
+            Title = "One broken wire or open coil takes a stop its effect: it acts by energising something.",
+            Why = "A wire that has come off shows nothing until the stop is needed.",
+            Reference = "IEC 60204-1, 9.4.1; NFPA 79, 9.4.1; ISO 13850, 4.1.3",
+            Remedy = "let the stop open a circuit that holds the motor in, or watch the wire",
+            Example = new("failing", "", ""),
+        };
+
+    protected override IEnumerable<Finding> Search(Evidence e) =>
+        from motor in e.Motors
+        from stop in Stops.Emergency(e).Concat(Stops.Ordinary(e))
+        from set in e.SingleFailures.Defeating(stop, motor)
+        where e.SingleFailures.Sort(set) == FailureSort.Broken
+        select e.Report(this, [stop.Tag, motor.Name])
+            .Says(
+                $"{stop.Tag} does not stop {motor.Name} when {FailureWords.Of(e.SingleFailures.Variable(set))}"
+            )
+            .After(set.Story)
+            .Finding;
+}

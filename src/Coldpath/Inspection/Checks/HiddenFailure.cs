@@ -1,0 +1,39 @@
+using Coldpath.Circuit.Failures;
+using Coldpath.Circuit.Sequence;
+using Coldpath.Findings;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection.Checks;
+
+public sealed class HiddenFailure : FailureCheck
+{
+    public override Card Card { get; } =
+        new()
+        {
+            Code = "F706",
+            Name = "hidden-failure",
+            Family = Family.Failures,
+            Severity = Severity.Caution,
+            Title =
+                "What is meant to stand one failure has one that nothing shows, and the next one defeats it.",
+            Why = "Two of everything help only as long as somebody learns that one of the two is gone.",
+            Reference = "ISO 13849-1 (category 3 and 4); IEC 60204-1, 9.4.2.3",
+            Remedy =
+                "let the start depend on a break contact of the part, mirrored or mechanically linked, or show it by a lamp",
+            Limits =
+                "asked of every 'even with 1 failure' line; lamps, motors, fuses and controls are what is seen",
+            Example = new("failing", "", ""),
+        };
+
+    protected override IEnumerable<Finding> Search(Evidence e) =>
+        from judged in e.Intents
+        where judged is { Proved: true, Intent.Failures: 1 }
+        from found in e.HiddenFailures.Behind(judged)
+        select e.Report(this, [e.HiddenFailures.Device(found.Hidden), .. judged.Devices])
+            .Says(
+                $"nothing shows that {e.HiddenFailures.Says(found.Hidden)}; "
+                    + $"when then {e.HiddenFailures.Says(found.Next)}, it is not so: {judged.Sentence}"
+            )
+            .After(found.Story)
+            .Finding;
+}

@@ -1,0 +1,37 @@
+using Coldpath.Circuit.Failures;
+using Coldpath.Findings;
+using Coldpath.Wiring;
+
+namespace Coldpath.Inspection.Checks;
+
+public sealed class ShortedSemiconductor : FailureCheck
+{
+    public override Card Card { get; } =
+        new()
+        {
+            Code = "F704",
+            Name = "shorted-semiconductor",
+            Family = Family.Failures,
+            Severity = Severity.Caution,
+            Title =
+                "With one semiconductor shorted the motor stays live when it is stopped, and nothing upstream is told to open.",
+            Why =
+                "A shorted thyristor is the usual way in which a starter fails; the current then flows in two legs and nobody sees it.",
+            Reference = "IEC 60947-4-2, 8.2.5; common practice",
+            Remedy =
+                "let the trip of the starter, or the stop, drop a contactor or a shunt trip upstream of it",
+            Example = new("failing", "", ""),
+        };
+
+    protected override IEnumerable<Finding> Search(Evidence e) =>
+        from motor in e.Motors
+        from set in e.SingleFailures.LeftConducting(motor)
+        where e.SingleFailures.Sort(set) == FailureSort.Semiconductor
+        group set by (e.SingleFailures.Variable(set).Device, motor.Name) into sets
+        select e.Report(this, [sets.Key.Device, sets.Key.Name])
+            .Says(
+                $"{sets.Key.Name} carries current through {sets.Key.Device} with every stop pressed when {FailureWords.Of(e.SingleFailures.Variable(sets.First()))}, and nothing upstream opens"
+            )
+            .After(sets.First().Story)
+            .Finding;
+}
