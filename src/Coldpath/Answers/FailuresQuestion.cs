@@ -9,7 +9,7 @@ namespace Coldpath.Answers;
 /// <summary>Which failures suffice for a condition, and which show themselves before the next one comes.</summary>
 public sealed class FailuresQuestion(Evidence evidence)
 {
-    private IReadOnlyList<Variable> Variables => evidence.Whole.Netlist.Variables;
+    private IReadOnlyList<Variable> Variables => evidence.Failable.Variables;
 
     /// <param name="asked">A condition as "never" has it; null asks for all failures one by one.</param>
     /// <param name="sentence">The condition as written.</param>
@@ -103,5 +103,5 @@ public sealed class FailuresQuestion(Evidence evidence)
         };
 
     private bool IsLamp(string load) =>
-        evidence.Whole.Netlist.Loads.First(l => l.Name == load).Modes.Any(m => m.Name == "lit");
+        evidence.Failable.Loads.First(l => l.Name == load).Modes.Any(m => m.Name == "lit");
 }

@@ -6,6 +6,7 @@ using Coldpath.Findings;
 using Coldpath.Panels;
 using Coldpath.Standards;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Inspection;
 
@@ -23,6 +24,7 @@ public sealed class Evidence
     private readonly Lazy<HiddenFailures> hiddenFailures;
     private readonly Lazy<IReadOnlyList<JudgedIntent>> intents;
     private readonly Lazy<Network> wholeNetwork;
+    private readonly Lazy<Netlist> failable;
     private readonly Lazy<Diagram> allSupplied;
     private readonly Lazy<Diagram> intact;
     private readonly HashSet<string> presences;
@@ -59,6 +61,7 @@ public sealed class Evidence
         hiddenFailures = new(() => new HiddenFailures(this));
         singleFailures = new(() => new SingleFailures(this));
         intents = new(Judge);
+        failable = new(whole.WithCommonFailures);
         wholeNetwork = new(() => new(whole, new StateSpace(whole)));
         allSupplied = new(() => Table.AllOf(Netlist.Variables.Where(IsPresence).Select(v => Is(v, v.Rest))));
         intact = new(FindIntact);
@@ -98,12 +101,15 @@ public sealed class Evidence
     /// <summary>How many failures the checks that ask for failures reckon with.</summary>
     public int Failures { get; }
 
+    /// <summary>The netlist with every failure there is, those of coils, controls and control wires too.</summary>
+    public Netlist Failable => failable.Value;
+
     /// <summary>What the panel can do while so many of its parts fail, over a state space of its own.</summary>
     public Behaviour Failing(int most)
     {
         if (!failing.TryGetValue(most, out var behaviour))
         {
-            behaviour = new(Whole.Netlist, new DiagramTable(cancellation: stop), most);
+            behaviour = new(Failable, new DiagramTable(cancellation: stop), most);
             failing.Add(most, behaviour);
         }
         return behaviour;

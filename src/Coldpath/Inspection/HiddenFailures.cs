@@ -17,7 +17,7 @@ public sealed class HiddenFailures(Evidence evidence)
     private readonly Lazy<Revealing> revealing = new(() => new(evidence.Failing(1)));
     private readonly Dictionary<int, Disclosure> known = [];
 
-    private IReadOnlyList<Variable> Variables => evidence.Whole.Netlist.Variables;
+    private IReadOnlyList<Variable> Variables => evidence.Failable.Variables;
 
     public string Device(int failure) => Variables[failure].Device;
 
@@ -58,7 +58,7 @@ public sealed class HiddenFailures(Evidence evidence)
 
     /// <summary>The same line with its failures in it.</summary>
     private Intent Whole(Intent intent) =>
-        evidence.Whole.Netlist.Intents[
+        evidence.Failable.Intents[
             evidence.Netlist.Intents.Index().First(i => ReferenceEquals(i.Item, intent)).Index
         ];
 

@@ -38,7 +38,7 @@ public sealed class Narration(IReadOnlyList<Variable> variables)
                 $"{Subject(variable)} {(to == "tripped" ? "trips" : $"resets itself: {Part(variable)}{to}")}",
             Cause.Process => Happen(variable, to),
             Cause.Condition => $"{Subject(variable)}: {Part(variable)}{to}",
-            _ => $"failure: {Subject(variable)} {Part(variable)}{to}",
+            _ => $"failure: {FailureWords.Of(variable)}",
         };
 
     /// <summary>The hand's verb for the value, in the trade's words; "turn" for positions of a switch.</summary>

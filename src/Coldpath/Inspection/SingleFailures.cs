@@ -18,7 +18,7 @@ public sealed class SingleFailures
         this.evidence = evidence;
         any = new(() => new(Behaviour));
         unstarted = new(() => new(Behaviour, t => !IsStartCommand(t)));
-        sorts = FailureSorts.Of(evidence.Whole.Netlist);
+        sorts = FailureSorts.Of(evidence.Failable);
     }
 
     /// <summary>What the panel can do while one part fails.</summary>
@@ -76,7 +76,7 @@ public sealed class SingleFailures
 
     /// <summary>It keeps a main pole closed; of a control or an auxiliary contact nothing in series knows.</summary>
     private bool IsOfPole(Variable failure) =>
-        evidence.Whole.Netlist.Elements.Any(e =>
+        evidence.Failable.Elements.Any(e =>
             e.Power && e.Device == failure.Device && Guards.Variables(e.Closed).Contains(failure.Name)
         );
 
