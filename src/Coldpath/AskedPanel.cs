@@ -31,7 +31,7 @@ internal static class AskedPanel
     {
         if (condition is null)
             return null;
-        var asked = evidence.Failable.Intents[^1];
+        var asked = evidence.Whole.Netlist.Intents[^1];
         return asked with { Settled = asked.Settled || !Names<InShort>(asked.When) };
     }
 

@@ -2,7 +2,7 @@ using System.Diagnostics;
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Findings;
-using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Trials;
 
@@ -22,14 +22,20 @@ internal static class FailureTrial
     private static void Measure(SourceText source)
     {
         var netlist = Opened.From(source, CancellationToken.None).Evidence!.Whole.Netlist;
-        var modes = netlist.Variables.Count(v => v.Kind == VariableKind.Failure);
-        for (var most = 0; most <= 2; most++)
+        var modes = netlist.AllFailures().Count;
+        for (var most = 0; most <= 1; most++)
         {
-            var (table, watch) = (new DiagramTable(), Stopwatch.StartNew());
-            var behaviour = new Behaviour(most == 0 ? netlist.WithoutFailures() : netlist, table, most);
-            var states = behaviour.Space.Count(behaviour.Reachable);
+            var watch = Stopwatch.StartNew();
+            var (parts, nodes, states) = (0, 0L, System.Numerics.BigInteger.Zero);
+            foreach (var part in FailureParts.Of(netlist, most))
+            {
+                var table = new DiagramTable();
+                var behaviour = new Behaviour(part, table, most);
+                states += behaviour.Space.Count(behaviour.Reachable);
+                (parts, nodes) = (parts + 1, nodes + table.NodesMade);
+            }
             Console.WriteLine(
-                $"{Path.GetFileName(source.Name), -36} {$"{most} of {modes}", 8} {watch.Elapsed.TotalMilliseconds, 9:0.0} {table.NodesMade, 12:N0} {states, 24:N0}"
+                $"{Path.GetFileName(source.Name), -36} {$"{most} of {modes}", 8} {parts, 4} {watch.Elapsed.TotalMilliseconds, 9:0.0} {nodes, 12:N0} {states, 20:N0}"
             );
         }
     }

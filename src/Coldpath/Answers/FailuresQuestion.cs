@@ -9,7 +9,8 @@ namespace Coldpath.Answers;
 /// <summary>Which failures suffice for a condition, and which show themselves before the next one comes.</summary>
 public sealed class FailuresQuestion(Evidence evidence)
 {
-    private IReadOnlyList<Variable> Variables => evidence.Failable.Variables;
+    /// <summary>How many combinations are told with their stories.</summary>
+    private const int Told = 20;
 
     /// <param name="asked">A condition as "never" has it; null asks for all failures one by one.</param>
     /// <param name="sentence">The condition as written.</param>
@@ -27,7 +28,12 @@ public sealed class FailuresQuestion(Evidence evidence)
         };
         try
         {
-            return asked is null ? answer with { Failures = Told(All) } : Searched(answer, asked);
+            return asked is null
+                ? answer with
+                {
+                    Failures = [.. evidence.AllFailures.Select(Failure)],
+                }
+                : Searched(answer, asked);
         }
         catch (Exception cut) when (cut is DiagramLimitException or OperationCanceledException)
         {
@@ -39,22 +45,18 @@ public sealed class FailuresQuestion(Evidence evidence)
         }
     }
 
-    private IEnumerable<int> All =>
-        Variables.Index().Where(v => v.Item.Kind == VariableKind.Failure).Select(v => v.Index);
-
     private FailuresAnswer Searched(FailuresAnswer answer, Intent asked)
     {
-        var behaviour = evidence.Failing(answer.Most);
-        var hazard = behaviour.Of(asked.When);
-        if (asked.Settled)
-            hazard = behaviour.Table.And(hazard, behaviour.ReachableSettled);
-        var found = new CutSets(behaviour).Of(hazard);
-        var sets = found.Sets.Select(Told).ToArray();
+        var found = FailureSet.Minimal(
+            evidence.Failing(answer.Most).SelectMany(part => new CutSets(part).Of(Hazard(part, asked)))
+        );
+        var sets = found.Take(Told).Select(Combined).ToArray();
+        var named = sets.SelectMany(s => s.Failures).ToHashSet();
         return answer with
         {
             Count = found.Count,
             Sets = sets,
-            Failures = Told(found.Sets.SelectMany(s => s.Members).Distinct().Order()),
+            Failures = [.. evidence.AllFailures.Where(named.Contains).Select(Failure)],
             Incomplete =
             [
                 .. sets.Where(s => s.Uncertain)
@@ -65,25 +67,19 @@ public sealed class FailuresQuestion(Evidence evidence)
         };
     }
 
-    private Combination Told(FailureSet set) =>
-        new(
-            [.. set.Members.Select(v => Variables[v].Name)],
-            Narration.Tell(set.Story),
-            set.Story.ThroughUncertain
-        );
-
-    private FailureTold[] Told(IEnumerable<int> failures)
+    private static Diagram Hazard(Behaviour part, Intent asked)
     {
-        int[] listed = [.. failures];
-        if (listed.Length == 0)
-            return [];
-        var revealing = new Revealing(evidence.Failing(1));
-        return [.. listed.Select(v => Told(revealing.Of(v)))];
+        var states = part.Of(asked.When);
+        return asked.Settled ? part.Space.Table.And(states, part.ReachableSettled) : states;
     }
 
-    private FailureTold Told(Revealed revealed)
+    private static Combination Combined(FailureSet set) =>
+        new([.. set.Members.Select(m => m.Name)], Narration.Tell(set.Story), set.Story.ThroughUncertain);
+
+    private FailureTold Failure(string name)
     {
-        var variable = Variables[revealed.Failure];
+        var revealed = evidence.HiddenFailures.Of(name);
+        var variable = revealed.Failure;
         return new(variable.Name, variable.Device, FailureWords.Of(variable), revealed.Disclosure)
         {
             Shows = [.. revealed.Signs.Select(Says)],
@@ -97,11 +93,10 @@ public sealed class FailuresQuestion(Evidence evidence)
             LoadSign { Runs: var runs } load => IsLamp(load.Load)
                 ? $"{load.Load} {(runs ? "lights" : "stays dark")}"
                 : $"{load.Load} {(runs ? "runs" : "does not run")}",
-            PartSign part =>
-                $"{Variables[part.Variable].Name} comes to {Variables[part.Variable].Values[part.Value]}",
+            PartSign part => $"{part.Variable.Name} comes to {part.Word}",
             _ => throw new ArgumentException("no such sign", nameof(sign)),
         };
 
     private bool IsLamp(string load) =>
-        evidence.Failable.Loads.First(l => l.Name == load).Modes.Any(m => m.Name == "lit");
+        evidence.Netlist.Loads.First(l => l.Name == load).Modes.Any(m => m.Name == "lit");
 }

@@ -24,11 +24,11 @@ public sealed class Evidence
     private readonly Lazy<HiddenFailures> hiddenFailures;
     private readonly Lazy<IReadOnlyList<JudgedIntent>> intents;
     private readonly Lazy<Network> wholeNetwork;
-    private readonly Lazy<Netlist> failable;
+    private readonly Lazy<IReadOnlyList<string>> allFailures;
     private readonly Lazy<Diagram> allSupplied;
     private readonly Lazy<Diagram> intact;
     private readonly HashSet<string> presences;
-    private readonly Dictionary<int, Behaviour> failing;
+    private readonly Lazy<IReadOnlyList<Behaviour>>[] failing;
     private readonly CancellationToken stop;
 
     /// <param name="source">The description.</param>
@@ -61,7 +61,7 @@ public sealed class Evidence
         hiddenFailures = new(() => new HiddenFailures(this));
         singleFailures = new(() => new SingleFailures(this));
         intents = new(Judge);
-        failable = new(whole.WithCommonFailures);
+        allFailures = new(whole.AllFailures);
         wholeNetwork = new(() => new(whole, new StateSpace(whole)));
         allSupplied = new(() => Table.AllOf(Netlist.Variables.Where(IsPresence).Select(v => Is(v, v.Rest))));
         intact = new(FindIntact);
@@ -71,7 +71,7 @@ public sealed class Evidence
                 Guards.Variables(s.Present).Concat(s.Conductors.SelectMany(c => Guards.Variables(c.Present)))
             ),
         ];
-        failing = [];
+        failing = [SearchAll(0), SearchAll(1)];
     }
 
     public SourceText Source { get; }
@@ -101,19 +101,22 @@ public sealed class Evidence
     /// <summary>How many failures the checks that ask for failures reckon with.</summary>
     public int Failures { get; }
 
-    /// <summary>The netlist with every failure there is, those of coils, controls and control wires too.</summary>
-    public Netlist Failable => failable.Value;
+    /// <summary>Every failure there is, those of coils, controls and control wires too, in declared order.</summary>
+    public IReadOnlyList<string> AllFailures => allFailures.Value;
 
-    /// <summary>What the panel can do while so many of its parts fail, over a state space of its own.</summary>
-    public Behaviour Failing(int most)
-    {
-        if (!failing.TryGetValue(most, out var behaviour))
-        {
-            behaviour = new(Failable, new DiagramTable(cancellation: stop), most);
-            failing.Add(most, behaviour);
-        }
-        return behaviour;
-    }
+    /// <summary>
+    /// What the panel can do while so many of its parts fail, one search for each few parts; together they cover every
+    /// combination.
+    /// </summary>
+    public IEnumerable<Behaviour> Failing(int most) =>
+        most <= 1
+            ? failing[most].Value
+            : FailureParts.Of(Whole.Netlist, most).Select(part => Search(part, most));
+
+    private Behaviour Search(Netlist part, int most) => new(part, new DiagramTable(cancellation: stop), most);
+
+    private Lazy<IReadOnlyList<Behaviour>> SearchAll(int most) =>
+        new(() => [.. FailureParts.Of(Whole.Netlist, most).Select(part => Search(part, most))]);
 
     /// <summary>Reachable states, passing ones included.</summary>
     public Diagram Reachable => Behaviour.Reachable;
@@ -252,7 +255,10 @@ public sealed class Evidence
     private Verdict Answer(Questions questions, Intent intent, Intent whole) =>
         intent.Form == IntentForm.Dead ? questions.Answer(whole)
         : intent.Failures == 0 ? questions.Answer(intent)
-        : new Questions(Failing(intent.Failures)).Answer(whole);
+        : Verdict.OfParts(
+            whole.Form,
+            Failing(intent.Failures).Select(part => new Questions(part).Answer(whole))
+        );
 
     private JudgedIntent[] Judge()
     {

@@ -18,23 +18,18 @@ public enum FailureSort
 
 internal static class FailureSorts
 {
-    /// <summary>By the variable's name.</summary>
-    public static Dictionary<string, FailureSort> Of(Netlist netlist)
-    {
-        var touching = netlist
-            .Elements.Where(e => e.Type == ElementType.Fault)
-            .SelectMany(e => Guards.Variables(e.Closed))
-            .ToHashSet();
-        return netlist
-            .Variables.Where(v => v.Kind == VariableKind.Failure)
-            .ToDictionary(v => v.Name, v => Of(v, touching.Contains(v.Name)));
-    }
-
-    private static FailureSort Of(Variable failure, bool touches) =>
+    public static FailureSort Of(Netlist netlist, Variable failure) =>
         failure.Class switch
         {
             FailureClass.Semiconductor => FailureSort.Semiconductor,
-            FailureClass.Wiring or FailureClass.Coil => touches ? FailureSort.Touching : FailureSort.Broken,
+            FailureClass.Wiring or FailureClass.Coil => Touches(netlist, failure)
+                ? FailureSort.Touching
+                : FailureSort.Broken,
             _ => FailureSort.Part,
         };
+
+    private static bool Touches(Netlist netlist, Variable failure) =>
+        netlist.Elements.Any(e =>
+            e.Type == ElementType.Fault && Guards.Variables(e.Closed).Contains(failure.Name)
+        );
 }

@@ -6,34 +6,36 @@ using Coldpath.Wiring;
 namespace Coldpath.Inspection;
 
 /// <summary>A failure that nothing shows, and one more with which a claim no longer holds.</summary>
-/// <param name="Hidden">The number of the one.</param>
-/// <param name="Next">The number of the other.</param>
+/// <param name="Hidden">The one.</param>
+/// <param name="Next">The other.</param>
 /// <param name="Story">How both together undo the claim.</param>
-public sealed record HiddenPair(int Hidden, int Next, Story Story);
+public sealed record HiddenPair(Variable Hidden, Variable Next, Story Story);
 
-/// <summary>Which failures stay hidden while the description counts on two of something.</summary>
+/// <summary>Which failures stay hidden, and what that means where the description counts on two of something.</summary>
 public sealed class HiddenFailures(Evidence evidence)
 {
-    private readonly Lazy<Revealing> revealing = new(() => new(evidence.Failing(1)));
-    private readonly Dictionary<int, Disclosure> known = [];
+    private readonly Dictionary<string, Revealed> known = [];
 
-    private IReadOnlyList<Variable> Variables => evidence.Failable.Variables;
+    /// <summary>Whether each failure shows itself, in declared order.</summary>
+    public IEnumerable<Revealed> All => evidence.AllFailures.Select(Of);
 
-    public string Device(int failure) => Variables[failure].Device;
-
-    public string Says(int failure) => FailureWords.Of(Variables[failure]);
+    /// <summary>Whether the failure shows itself.</summary>
+    public Revealed Of(string failure)
+    {
+        if (known.Count == 0)
+            foreach (var part in evidence.Failing(1))
+                Learn(part);
+        return known[failure];
+    }
 
     /// <summary>For a claim that one failure is stood: each hidden one with the first that then undoes it.</summary>
     public IEnumerable<HiddenPair> Behind(JudgedIntent claim)
     {
-        var behaviour = evidence.Failing(2);
-        var pairs = new CutSets(behaviour)
-            .Of(Undone(behaviour, claim.Intent), most: int.MaxValue)
-            .Sets.Where(set => set.Members.Count == 2);
-        var told = new HashSet<int>();
-        foreach (var pair in pairs)
+        var sets = evidence.Failing(2).SelectMany(part => new CutSets(part).Of(Undone(part, claim.Intent)));
+        var told = new HashSet<string>();
+        foreach (var pair in FailureSet.Minimal(sets).Where(set => set.Members.Count == 2))
         foreach (var (hidden, next) in new[] { (0, 1), (1, 0) })
-            if (IsHidden(pair.Members[hidden]) && told.Add(pair.Members[hidden]))
+            if (IsHidden(pair.Members[hidden]) && told.Add(pair.Members[hidden].Name))
                 yield return new(pair.Members[hidden], pair.Members[next], pair.Story);
     }
 
@@ -58,14 +60,17 @@ public sealed class HiddenFailures(Evidence evidence)
 
     /// <summary>The same line with its failures in it.</summary>
     private Intent Whole(Intent intent) =>
-        evidence.Failable.Intents[
-            evidence.Netlist.Intents.Index().First(i => ReferenceEquals(i.Item, intent)).Index
-        ];
+        evidence
+            .Netlist.Intents.Zip(evidence.Whole.Netlist.Intents)
+            .First(pair => ReferenceEquals(pair.First, intent))
+            .Second;
 
-    private bool IsHidden(int failure)
+    private bool IsHidden(Variable failure) => Of(failure.Name).Disclosure == Disclosure.Hidden;
+
+    private void Learn(Behaviour part)
     {
-        if (!known.TryGetValue(failure, out var disclosure))
-            known.Add(failure, disclosure = revealing.Value.Of(failure).Disclosure);
-        return disclosure == Disclosure.Hidden;
+        var revealing = new Revealing(part);
+        foreach (var failure in part.Space.FailureVariables.Select(v => part.Space.Variables[v]))
+            known[failure.Name] = revealing.Of(failure);
     }
 }

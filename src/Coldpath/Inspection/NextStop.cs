@@ -1,4 +1,5 @@
 using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Failures;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Wiring;
 
@@ -8,10 +9,10 @@ namespace Coldpath.Inspection;
 internal static class NextStop
 {
     /// <summary>The first device, as declared, whose opening stops the motor in all of the states; null when none does.</summary>
-    public static NetlistDevice? Of(Evidence e, Load motor, Diagram states)
+    public static NetlistDevice? Of(Evidence e, Load motor, FailureSet set)
     {
-        var behaviour = e.SingleFailures.Behaviour;
-        var discharged = Discharged(e, behaviour, states);
+        var behaviour = set.Behaviour;
+        var discharged = Discharged(e, behaviour, set.States);
         return e.Devices.All.Where(d => OpensByHand(e, d)).FirstOrDefault(Stops);
 
         bool Stops(NetlistDevice device)

@@ -9,96 +9,121 @@ namespace Coldpath.Inspection;
 public sealed class SingleFailures
 {
     private readonly Evidence evidence;
-    private readonly Lazy<CutSets> any;
-    private readonly Lazy<CutSets> unstarted;
-    private readonly Dictionary<string, FailureSort> sorts;
+    private readonly Lazy<IReadOnlyList<Part>> parts;
 
     public SingleFailures(Evidence evidence)
     {
         this.evidence = evidence;
-        any = new(() => new(Behaviour));
-        unstarted = new(() => new(Behaviour, t => !IsStartCommand(t)));
-        sorts = FailureSorts.Of(evidence.Failable);
+        parts = new(() =>
+            [.. evidence.Failing(1).Select(b => new Part(b, t => !IsStartCommand(b.Space.Variables, t)))]
+        );
     }
 
-    /// <summary>What the panel can do while one part fails.</summary>
-    public Behaviour Behaviour => evidence.Failing(1);
-
-    private DiagramTable Table => Behaviour.Table;
-    private IReadOnlyList<Variable> Variables => Behaviour.Space.Variables;
-
-    public Variable Variable(FailureSet set) => Variables[set.Members[0]];
-
-    public FailureSort Sort(FailureSet set) => sorts[Variable(set).Name];
+    /// <summary>What sort of failure it is.</summary>
+    public static FailureSort Sort(FailureSet set) => FailureSorts.Of(set.Behaviour.Netlist, set.Members[0]);
 
     /// <summary>Each failure that starts the motor when nobody has given a command; none if it needs no failure to.</summary>
-    public IEnumerable<FailureSet> Starting(Load motor) => Alone(unstarted.Value, Quiet(motor));
+    public IEnumerable<FailureSet> Starting(Load motor) =>
+        Alone(part => part.Unstarted.Value.Of(Quiet(part.Behaviour, motor)));
 
     /// <summary>Each failure with which the motor runs on for good while the control is operated.</summary>
     public IEnumerable<FailureSet> Defeating(NetlistDevice stop, Load motor) =>
-        Alone(any.Value, Table.And(Quiet(motor), Stops.Operated(evidence, Behaviour, stop)));
+        Alone(part =>
+            part.Any.Value.Of(
+                part.Behaviour.Table.And(
+                    Quiet(part.Behaviour, motor),
+                    Stops.Operated(evidence, part.Behaviour, stop)
+                )
+            )
+        );
 
     /// <summary>Each failure with which the motor runs on for good while the trip stands tripped.</summary>
-    public IEnumerable<FailureSet> Defeating(Protection trip, Load motor)
-    {
-        var variable = Behaviour.Space.IndexOf(trip.Variable);
-        var reset = Behaviour.Space.Is(variable, Behaviour.Space.Rest[variable]);
-        return Alone(any.Value, Table.Except(Quiet(motor), reset));
-    }
+    public IEnumerable<FailureSet> Defeating(Protection trip, Load motor) =>
+        Alone(part =>
+        {
+            var space = part.Behaviour.Space;
+            var variable = space.IndexOf(trip.Variable);
+            var reset = space.Is(variable, space.Rest[variable]);
+            return part.Any.Value.Of(space.Table.Except(Quiet(part.Behaviour, motor), reset));
+        });
 
     /// <summary>Each failure with which the motor carries current, in whatever way, with every stop operated.</summary>
     public IEnumerable<FailureSet> LeftConducting(Load motor) =>
-        Alone(
-            any.Value,
-            Table.AllOf(Behaviour.Quiet, Carrying(motor), Stops.AllOperated(evidence, Behaviour))
+        Alone(part =>
+            part.Any.Value.Of(
+                part.Behaviour.Table.AllOf(
+                    part.Behaviour.Quiet,
+                    Carrying(part.Behaviour, motor),
+                    Stops.AllOperated(evidence, part.Behaviour)
+                )
+            )
         );
 
     /// <summary>Each failure that leads to a short with no short-circuit device in the way.</summary>
-    public IEnumerable<FailureSet> Unprotected() => Alone(any.Value, Behaviour.UnprotectedShort);
+    public IEnumerable<FailureSet> Unprotected() =>
+        Alone(part => part.Any.Value.Of(part.Behaviour.UnprotectedShort));
 
     /// <summary>
     /// Why this one failure should have been without effect: a claim of the description, or a device in series that was
     /// to drop; null when there is no reason.
     /// </summary>
-    public string? Redundant(Load motor, NetlistDevice stop, FailureSet set)
+    public string? Redundant(Load motor, FailureSet set)
     {
-        var claims = evidence.Netlist.Intents.Any(i => i.Failures > 0 && i.Of == motor.Name);
-        if (claims)
+        if (evidence.Netlist.Intents.Any(i => i.Failures > 0 && i.Of == motor.Name))
             return $"{motor.Name} is meant to stop even so";
-        var part = Variable(set).Device;
-        if (!IsOfPole(Variable(set)))
+        if (!IsOfPole(set))
             return null;
         var other = evidence.Devices.Controllers.FirstOrDefault(tag =>
-            tag != part && InEveryWay(tag, motor, set.States)
+            tag != set.Members[0].Device && IsInEveryWay(tag, motor, set)
         );
         return other is null ? null : $"{other} in series does not drop either";
     }
 
     /// <summary>It keeps a main pole closed; of a control or an auxiliary contact nothing in series knows.</summary>
-    private bool IsOfPole(Variable failure) =>
-        evidence.Failable.Elements.Any(e =>
-            e.Power && e.Device == failure.Device && Guards.Variables(e.Closed).Contains(failure.Name)
+    private static bool IsOfPole(FailureSet set) =>
+        set.Behaviour.Netlist.Elements.Any(e =>
+            e.Power
+            && e.Device == set.Members[0].Device
+            && Guards.Variables(e.Closed).Any(v => v == set.Members[0].Name || Hinders(set, v))
+        );
+
+    /// <summary>The failure keeps the variable, an armature, from dropping.</summary>
+    private static bool Hinders(FailureSet set, string variable) =>
+        set.Behaviour.Space.Variables.Any(v =>
+            v.Name == variable
+            && v.Kind == VariableKind.Armature
+            && v.Moves.Any(m => m.To == v.Rest && Guards.Variables(m.When).Contains(set.Members[0].Name))
         );
 
     /// <summary>Without its poles the motor does not run in any of the states.</summary>
-    private bool InEveryWay(string tag, Load motor, Diagram states)
+    private bool IsInEveryWay(string tag, Load motor, FailureSet set)
     {
-        var without = Behaviour.Network.Without(evidence.Devices.Poles(tag).Select(p => p.Id));
-        return !Table.Meet(states, without.Runs(motor.Name));
+        var without = set.Behaviour.Network.Without(evidence.Devices.Poles(tag).Select(p => p.Id));
+        return !set.Behaviour.Table.Meet(set.States, without.Runs(motor.Name));
     }
 
-    private Diagram Carrying(Load motor) =>
-        Table.Or(Behaviour.Network.Runs(motor.Name), Behaviour.Network.Abnormal(motor.Name));
+    private static Diagram Carrying(Behaviour behaviour, Load motor) =>
+        behaviour.Table.Or(behaviour.Network.Runs(motor.Name), behaviour.Network.Abnormal(motor.Name));
 
-    private Diagram Quiet(Load motor) => Table.And(Behaviour.Quiet, Behaviour.Network.Runs(motor.Name));
+    private static Diagram Quiet(Behaviour behaviour, Load motor) =>
+        behaviour.Table.And(behaviour.Quiet, behaviour.Network.Runs(motor.Name));
 
-    private static IEnumerable<FailureSet> Alone(CutSets sets, Diagram hazard) =>
-        sets.Of(hazard, most: int.MaxValue).Sets.Where(set => set.Members.Count == 1);
+    /// <summary>Of all searches the sets of one; none when it comes about with nothing failed.</summary>
+    private IReadOnlyList<FailureSet> Alone(Func<Part, IEnumerable<FailureSet>> sets) =>
+        [.. FailureSet.Minimal(parts.Value.SelectMany(sets)).Where(set => set.Members.Count == 1)];
 
     /// <summary>A start or mode control moved away from rest.</summary>
-    private bool IsStartCommand(Transition t) =>
+    private bool IsStartCommand(IReadOnlyList<Variable> variables, Transition t) =>
         t.Cause == Cause.Operator
-        && Variables[t.Variable] is { Device: { Length: > 0 } device } variable
+        && variables[t.Variable] is { Device: { Length: > 0 } device } variable
         && evidence.Devices[device].Use is ControlUse.Start or ControlUse.Mode
         && variable.Values[t.To] != variable.Rest;
+
+    /// <summary>One of the searches with what it reaches, and what it reaches without a start command.</summary>
+    private sealed class Part(Behaviour behaviour, Func<Transition, bool> unstarted)
+    {
+        public Behaviour Behaviour => behaviour;
+        public Lazy<CutSets> Any { get; } = new(() => new(behaviour));
+        public Lazy<CutSets> Unstarted { get; } = new(() => new(behaviour, unstarted));
+    }
 }

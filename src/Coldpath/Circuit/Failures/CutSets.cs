@@ -10,14 +10,14 @@ namespace Coldpath.Circuit.Failures;
 /// </summary>
 public sealed class CutSets
 {
-    private readonly StateSpace space;
+    private readonly Behaviour behaviour;
     private readonly Diagram reachable;
     private readonly Func<Diagram, Story> story;
 
     /// <param name="behaviour">Of the panel with as many failures as a set may have members.</param>
     public CutSets(Behaviour behaviour)
     {
-        space = behaviour.Space;
+        this.behaviour = behaviour;
         reachable = behaviour.Reachable;
         story = target => behaviour.ShortestTo(target)!;
     }
@@ -26,36 +26,40 @@ public sealed class CutSets
     /// <param name="among">Moves that may be made; failures are made as ever.</param>
     public CutSets(Behaviour behaviour, Func<Transition, bool> among)
     {
-        space = behaviour.Space;
+        this.behaviour = behaviour;
         var reach = behaviour.ReachAtRest(among);
-        var finder = new Lazy<StoryFinder>(() => new(space, reach));
+        var finder = new Lazy<StoryFinder>(() => new(Space, reach));
         reachable = reach.All;
         story = target =>
         {
             var (start, steps) = finder.Value.Shortest(target)!.Value;
-            return new(space.Variables, start, steps, behaviour.RestsOnUncertain);
+            return new(Space.Variables, start, steps, behaviour.RestsOnUncertain);
         };
     }
 
-    private DiagramTable Table => space.Table;
+    private StateSpace Space => behaviour.Space;
+    private DiagramTable Table => Space.Table;
 
-    /// <summary>The minimal sets for one of the states to be reached, the best <paramref name="most"/> with stories.</summary>
-    public SufficientFailures Of(Diagram hazard, int most = 20)
+    /// <summary>The minimal sets for one of the states to be reached: fewest members first, then in declared order.</summary>
+    public IReadOnlyList<FailureSet> Of(Diagram hazard)
     {
         var reached = Table.And(hazard, reachable);
-        var levels = space.FailureVariables.ToDictionary(v => space.LevelsOf(v).Single());
-        var others = space.Levels.Except(levels.Keys);
+        if (reached.IsFalse)
+            return [];
+        var levels = Space.FailureVariables.ToDictionary(v => Space.LevelsOf(v).Single());
+        var others = Space.Levels.Except(levels.Keys);
         var family = Table.Minimal(Table.Exists(reached, Table.Cube(others)), levels.Keys);
-        var sets = Table
-            .Sets(family, levels.Keys)
-            .Take(most)
-            .Select(set => Told([.. set.Select(level => levels[level]).Order()], reached));
-        return new(Table.Count(family, [.. levels.Keys.Order()]), [.. sets]);
+        return
+        [
+            .. Table
+                .Sets(family, levels.Keys)
+                .Select(set => Told([.. set.Select(level => levels[level]).Order()], reached)),
+        ];
     }
 
     private FailureSet Told(int[] members, Diagram reached)
     {
-        var states = Table.And(reached, space.Failed(members));
-        return new(members, states, story(states));
+        var states = Table.And(reached, Space.Failed(members));
+        return new(behaviour, [.. members.Select(m => Space.Variables[m])], states, story(states));
     }
 }

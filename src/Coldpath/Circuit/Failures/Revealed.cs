@@ -1,4 +1,5 @@
 using Coldpath.Circuit.Sequence;
+using Coldpath.Wiring;
 
 namespace Coldpath.Circuit.Failures;
 
@@ -15,9 +16,9 @@ public enum Disclosure
 }
 
 /// <summary>Whether a failure is seen by itself, and how.</summary>
-/// <param name="Failure">The variable's number.</param>
+/// <param name="Failure">Which.</param>
 /// <param name="Disclosure">Whether.</param>
-public sealed record Revealed(int Failure, Disclosure Disclosure)
+public sealed record Revealed(Variable Failure, Disclosure Disclosure)
 {
     /// <summary>From rest to the answer that tells; null unless revealed.</summary>
     public Story? Story { get; init; }
@@ -33,4 +34,7 @@ public abstract record Sign;
 public sealed record LoadSign(string Load, bool Runs) : Sign;
 
 /// <summary>The variable comes to a value to which it would not come.</summary>
-public sealed record PartSign(int Variable, int Value) : Sign;
+public sealed record PartSign(Variable Variable, int Value) : Sign
+{
+    public string Word => Variable.Values[Value];
+}

@@ -1,6 +1,7 @@
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Circuit.States;
+using Coldpath.Wiring;
 
 namespace Coldpath.Circuit.Failures;
 
@@ -39,16 +40,17 @@ public sealed class Revealing
     private StateSpace Space => behaviour.Space;
     private DiagramTable Table => Space.Table;
 
-    public Revealed Of(int failure)
+    public Revealed Of(Variable variable)
     {
+        var failure = Space.IndexOf(variable.Name);
         if (!Table.Meet(behaviour.Reachable, Space.Code(failure, 1 - Space.Rest[failure])))
-            return new(failure, Disclosure.Impossible);
+            return new(variable, Disclosure.Impossible);
         var ends = Table.And(certain.Ends, Space.Failed(failure));
         var telling = Table.Except(certain.Seen(ends), sound);
-        return telling.IsFalse ? new(failure, Disclosure.Hidden) : Told(failure, Table.And(ends, telling));
+        return telling.IsFalse ? new(variable, Disclosure.Hidden) : Told(variable, Table.And(ends, telling));
     }
 
-    private Revealed Told(int failure, Diagram ends)
+    private Revealed Told(Variable failure, Diagram ends)
     {
         var first = behaviour.ShortestTo(certain.Begins(ends))!;
         var rest = certain.Steps(first.End, ends);
@@ -66,7 +68,7 @@ public sealed class Revealing
     {
         var answers = Table.AllOf(sound, showing.BeforeOf(before), showing.SeenAs(end));
         if (answers.IsFalse)
-            return showing.Changed(before, end).Select(v => new PartSign(v, end[v]));
+            return showing.Changed(before, end).Select(v => new PartSign(Space.Variables[v], end[v]));
         var all = showing
             .Loads.Index()
             .Select(l => (l.Index, Sign: new LoadSign(l.Item, showing.Runs(l.Index, end))))

@@ -1,4 +1,5 @@
 using Coldpath.Circuit.States;
+using Coldpath.Wiring;
 
 namespace Coldpath.Circuit.Sequence;
 
@@ -31,6 +32,24 @@ public sealed record Verdict(Outcome Outcome)
 
     /// <summary>In which way a stop fails.</summary>
     public StopFailure? StopFailure { get; init; }
+
+    /// <summary>
+    /// Of searches that together cover all there is: what one shows is so, with the shortest of their stories; what
+    /// none shows is not, unless one was cut short.
+    /// </summary>
+    public static Verdict OfParts(IntentForm form, IEnumerable<Verdict> parts)
+    {
+        var shown = form == IntentForm.Can ? Outcome.Proved : Outcome.Refuted;
+        Verdict[] all = [.. parts];
+        return all.Where(v => v.Outcome == shown)
+                .OrderBy(v => v.ThroughUncertain)
+                .ThenBy(v => v.Story?.Steps.Count(s => !s.Move.IsUrgent) ?? 0)
+                .ThenBy(v => v.Story?.Steps.Count ?? 0)
+                .FirstOrDefault()
+            ?? all.FirstOrDefault(v => v.Outcome == Outcome.Bounded)
+            ?? all.FirstOrDefault(v => v.Outcome != Outcome.Vacuous)
+            ?? all[0];
+    }
 
     /// <summary>The story rests on an uncertain coil: it is not certain that it can happen.</summary>
     public bool ThroughUncertain => Story is { ThroughUncertain: true };

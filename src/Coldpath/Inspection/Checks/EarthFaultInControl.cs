@@ -53,14 +53,14 @@ public sealed class EarthFaultInControl : FailureCheck
     }
 
     private static IEnumerable<FailureSet> Touching(Evidence e, IEnumerable<FailureSet> sets) =>
-        sets.Where(set => e.SingleFailures.Sort(set) == FailureSort.Touching);
+        sets.Where(set => SingleFailures.Sort(set) == FailureSort.Touching);
 
     private static IEnumerable<(NetlistDevice Device, Protection Trip)> Protecting(Evidence e) =>
         e.Netlist.Devices.SelectMany(d => d.Protects.Select(p => (d, p))).DistinctBy(p => p.p.Variable);
 
     private Finding Told(Evidence e, FailureSet set, Load? motor, Severity severity, string does)
     {
-        var part = e.SingleFailures.Variable(set);
+        var part = set.Members[0];
         return e.Report(this, [.. new[] { part.Device, motor?.Name }.OfType<string>().Where(e.Devices.Known)])
             .Grade(severity)
             .Says($"one earth fault {does}: {FailureWords.Of(part)}")

@@ -24,11 +24,9 @@ public sealed class EnergiseToTrip : FailureCheck
         from motor in e.Motors
         from stop in Stops.Emergency(e).Concat(Stops.Ordinary(e))
         from set in e.SingleFailures.Defeating(stop, motor)
-        where e.SingleFailures.Sort(set) == FailureSort.Broken
+        where SingleFailures.Sort(set) == FailureSort.Broken
         select e.Report(this, [stop.Tag, motor.Name])
-            .Says(
-                $"{stop.Tag} does not stop {motor.Name} when {FailureWords.Of(e.SingleFailures.Variable(set))}"
-            )
+            .Says($"{stop.Tag} does not stop {motor.Name} when {FailureWords.Of(set.Members[0])}")
             .After(set.Story)
             .Finding;
 }

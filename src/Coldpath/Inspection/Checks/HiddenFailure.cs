@@ -29,10 +29,10 @@ public sealed class HiddenFailure : FailureCheck
         from judged in e.Intents
         where judged is { Proved: true, Intent.Failures: 1 }
         from found in e.HiddenFailures.Behind(judged)
-        select e.Report(this, [e.HiddenFailures.Device(found.Hidden), .. judged.Devices])
+        select e.Report(this, [found.Hidden.Device, .. judged.Devices])
             .Says(
-                $"nothing shows that {e.HiddenFailures.Says(found.Hidden)}; "
-                    + $"when then {e.HiddenFailures.Says(found.Next)}, it is not so: {judged.Sentence}"
+                $"nothing shows that {FailureWords.Of(found.Hidden)}; "
+                    + $"when then {FailureWords.Of(found.Next)}, it is not so: {judged.Sentence}"
             )
             .After(found.Story)
             .Finding;

@@ -26,11 +26,11 @@ public sealed class ShortedSemiconductor : FailureCheck
     protected override IEnumerable<Finding> Search(Evidence e) =>
         from motor in e.Motors
         from set in e.SingleFailures.LeftConducting(motor)
-        where e.SingleFailures.Sort(set) == FailureSort.Semiconductor
-        group set by (e.SingleFailures.Variable(set).Device, motor.Name) into sets
+        where SingleFailures.Sort(set) == FailureSort.Semiconductor
+        group set by (set.Members[0].Device, motor.Name) into sets
         select e.Report(this, [sets.Key.Device, sets.Key.Name])
             .Says(
-                $"{sets.Key.Name} carries current through {sets.Key.Device} with every stop pressed when {FailureWords.Of(e.SingleFailures.Variable(sets.First()))}, and nothing upstream opens"
+                $"{sets.Key.Name} carries current through {sets.Key.Device} with every stop pressed when {FailureWords.Of(sets.First().Members[0])}, and nothing upstream opens"
             )
             .After(sets.First().Story)
             .Finding;

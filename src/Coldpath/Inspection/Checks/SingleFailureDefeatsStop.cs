@@ -28,14 +28,14 @@ public sealed class SingleFailureDefeatsStop : FailureCheck
         from motor in e.Motors
         from stop in Stops.Emergency(e).Concat(Stops.Ordinary(e))
         from set in e.SingleFailures.Defeating(stop, motor)
-        where e.SingleFailures.Sort(set) == FailureSort.Part
-        group set by (stop, motor, e.SingleFailures.Variable(set).Device) into sets
+        where SingleFailures.Sort(set) == FailureSort.Part
+        group set by (stop, motor, set.Members[0].Device) into sets
         select Told(e, sets.Key.stop, sets.Key.motor, sets.First());
 
     private Finding Told(Evidence e, NetlistDevice stop, Load motor, FailureSet set)
     {
-        var (part, next) = (e.SingleFailures.Variable(set), NextStop.Of(e, motor, set.States));
-        var meant = e.SingleFailures.Redundant(motor, stop, set);
+        var (part, next) = (set.Members[0], NextStop.Of(e, motor, set));
+        var meant = e.SingleFailures.Redundant(motor, set);
         return e.Report(this, [part.Device, motor.Name, stop.Tag])
             .Grade(next is null || meant is not null ? Severity.Danger : Severity.Note)
             .Says(

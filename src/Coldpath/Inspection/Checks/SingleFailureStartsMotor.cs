@@ -27,9 +27,9 @@ public sealed class SingleFailureStartsMotor : FailureCheck
     protected override IEnumerable<Finding> Search(Evidence e) =>
         from motor in e.Motors
         from set in e.SingleFailures.Starting(motor)
-        where e.SingleFailures.Sort(set) is FailureSort.Part or FailureSort.Broken
-        select e.Report(this, [e.SingleFailures.Variable(set).Device, motor.Name])
-            .Says($"{motor.Name} starts by itself when {FailureWords.Of(e.SingleFailures.Variable(set))}")
+        where SingleFailures.Sort(set) is FailureSort.Part or FailureSort.Broken
+        select e.Report(this, [set.Members[0].Device, motor.Name])
+            .Says($"{motor.Name} starts by itself when {FailureWords.Of(set.Members[0])}")
             .After(set.Story)
             .Finding;
 }

@@ -4,46 +4,52 @@ namespace Coldpath.Wiring.Failures;
 /// Parts that no longer move: an open coil, an armature that stays in, a control that stays pressed, a contact of the
 /// process that hangs, a trip that does not trip, a timer that does not run out.
 /// </summary>
-internal static class PartFailures
+internal sealed class PartFailures
 {
-    public static Netlist AddTo(Netlist netlist)
+    private readonly Netlist netlist;
+    private readonly Func<string, bool> chosen;
+
+    /// <summary>For a coil's element the failure that opens it.</summary>
+    private readonly Dictionary<string, string> open = [];
+
+    private PartFailures(Netlist netlist, Func<string, bool> chosen)
     {
-        var variables = new List<Variable>();
-        var open = new Dictionary<string, string>();
-        foreach (var variable in netlist.Variables)
-            variables.AddRange(Failing(netlist, variable, open));
+        this.netlist = netlist;
+        this.chosen = chosen;
+    }
+
+    /// <param name="netlist">The panel.</param>
+    /// <param name="chosen">The names of the failures that are wanted.</param>
+    public static Netlist AddTo(Netlist netlist, Func<string, bool> chosen)
+    {
+        var failures = new PartFailures(netlist, chosen);
+        var variables = netlist.Variables.SelectMany(failures.Failing).ToArray();
         return netlist with
         {
             Variables = variables,
-            Elements =
-            [
-                .. netlist.Elements.Select(e =>
-                    open.TryGetValue(e.Id, out var failure)
-                        ? e with
-                        {
-                            Closed = CommonFailures.Unless(failure, e.Closed),
-                        }
-                        : e
-                ),
-            ],
+            Elements = [.. netlist.Elements.Select(failures.Opened)],
         };
     }
 
+    private Element Opened(Element element) =>
+        open.TryGetValue(element.Id, out var failure)
+            ? element with
+            {
+                Closed = CommonFailures.Unless(failure, element.Closed),
+            }
+            : element;
+
     /// <summary>The variable, its moves hindered, and behind it the failures that hinder them.</summary>
-    private static IEnumerable<Variable> Failing(
-        Netlist netlist,
-        Variable variable,
-        Dictionary<string, string> open
-    ) =>
+    private IEnumerable<Variable> Failing(Variable variable) =>
         variable switch
         {
-            { Kind: VariableKind.Armature, Coil.Count: 2 } => Armature(netlist, variable, open),
+            { Kind: VariableKind.Armature, Coil.Count: 2 } => Armature(variable),
             { Kind: VariableKind.Position, Momentary: true } => Sticking(
                 variable,
                 AwayFromRest(variable),
                 move => move.To == variable.Rest || move.From != variable.Rest
             ),
-            { Kind: VariableKind.Process } when netlist.Elements.Any(e => Names(e, variable)) => Sticking(
+            { Kind: VariableKind.Process } when netlist.Elements.Any(e => IsMovedBy(e, variable)) => Sticking(
                 variable,
                 Expression.True,
                 _ => true
@@ -61,58 +67,57 @@ internal static class PartFailures
             _ => [variable],
         };
 
-    private static bool Names(Element element, Variable variable) =>
-        element.Device == variable.Device && Guards.Variables(element.Closed).Contains(variable.Name);
-
-    private static Expression AwayFromRest(Variable variable) =>
-        Expression.Negate(new VariableIs(variable.Name, variable.Rest));
-
-    private static IEnumerable<Variable> Sticking(
-        Variable variable,
-        Expression when,
-        Func<Move, bool> hindered
-    )
+    private Variable[] Sticking(Variable variable, Expression when, Func<Move, bool> hindered)
     {
         var name = $"{variable.Name}.sticks";
-        yield return variable with
-        {
-            Moves = [.. variable.Moves.Select(m => hindered(m) ? Unless(name, m) : m)],
-        };
-        yield return CommonFailures.Variable(name, variable.Device, FailureClass.Control, when);
+        if (!chosen(name))
+            return [variable];
+        return
+        [
+            variable with
+            {
+                Moves = [.. variable.Moves.Select(m => hindered(m) ? Unless(name, m) : m)],
+            },
+            CommonFailures.Variable(name, variable.Device, FailureClass.Control, when),
+        ];
     }
 
-    private static IEnumerable<Variable> Armature(
-        Netlist netlist,
-        Variable armature,
-        Dictionary<string, string> open
-    )
+    private IEnumerable<Variable> Armature(Variable armature)
     {
         var (burnt, jammed) = ($"{armature.Name}.open", $"{armature.Name}.jams");
-        foreach (var coil in netlist.Elements.Where(e => IsCoil(e, armature)))
-            open.TryAdd(coil.Id, burnt);
-        yield return armature with
+        var failures = new List<Variable>();
+        if (chosen(burnt))
         {
-            Moves = [.. armature.Moves.Select(Hindered)],
-        };
-        yield return CommonFailures.Variable(burnt, armature.Device, FailureClass.Coil, Expression.True);
-        yield return CommonFailures.Variable(
-            jammed,
-            armature.Device,
-            FailureClass.Contact,
-            AwayFromRest(armature)
-        );
-
-        Move Hindered(Move move) =>
-            move.To != armature.Rest ? Unless(burnt, move)
-            : move.From == armature.Rest ? move
-            : Unless(
-                jammed,
-                move with
-                {
-                    When = Expression.AnyOf(move.When, CommonFailures.Happened(burnt)),
-                }
+            foreach (var coil in netlist.Elements.Where(e => IsCoil(e, armature)))
+                open.TryAdd(coil.Id, burnt);
+            armature = armature with
+            {
+                Moves = [.. armature.Moves.Select(m => Dropping(armature, burnt, m))],
+            };
+            failures.Add(CommonFailures.Variable(burnt, armature.Device, FailureClass.Coil, Expression.True));
+        }
+        if (chosen(jammed))
+        {
+            var moves = armature.Moves.Select(m => m.From == armature.Rest ? m : Unless(jammed, m));
+            armature = armature with { Moves = [.. moves] };
+            failures.Add(
+                CommonFailures.Variable(jammed, armature.Device, FailureClass.Contact, AwayFromRest(armature))
             );
+        }
+        return [armature, .. failures];
     }
+
+    /// <summary>Without its coil the armature does not pull, and drops whatever the voltage.</summary>
+    private static Move Dropping(Variable armature, string burnt, Move move) =>
+        move.To != armature.Rest
+            ? Unless(burnt, move)
+            : move with
+            {
+                When = Expression.AnyOf(move.When, CommonFailures.Happened(burnt)),
+            };
+
+    private static bool IsMovedBy(Element element, Variable variable) =>
+        element.Device == variable.Device && Guards.Variables(element.Closed).Contains(variable.Name);
 
     private static bool IsCoil(Element element, Variable armature) =>
         element.Type == ElementType.Load
@@ -121,6 +126,9 @@ internal static class PartFailures
             (element.A, element.B) == (armature.Coil[0], armature.Coil[1])
             || (element.B, element.A) == (armature.Coil[0], armature.Coil[1])
         );
+
+    private static Expression AwayFromRest(Variable variable) =>
+        Expression.Negate(new VariableIs(variable.Name, variable.Rest));
 
     private static Move Unless(string failure, Move move) =>
         move with

@@ -8,14 +8,16 @@ namespace Coldpath.Wiring.Failures;
 internal sealed class WireFailures
 {
     private readonly Netlist netlist;
+    private readonly Func<string, bool> chosen;
     private readonly Dictionary<string, string> strips;
     private readonly Dictionary<(string Device, string Net), string> ends = [];
     private readonly List<Variable> variables = [];
     private readonly List<Element> wires = [];
 
-    private WireFailures(Netlist netlist)
+    private WireFailures(Netlist netlist, Func<string, bool> chosen)
     {
         this.netlist = netlist;
+        this.chosen = chosen;
         strips = Strips.Of(netlist);
         var power = netlist.Elements.Where(e => e.Power).SelectMany(e => new[] { e.A, e.B }).ToHashSet();
         var sources = netlist.Supplies.SelectMany(s => s.Conductors).Select(c => c.Net);
@@ -24,9 +26,11 @@ internal sealed class WireFailures
             Add(net);
     }
 
-    public static Netlist AddTo(Netlist netlist)
+    /// <param name="netlist">The panel.</param>
+    /// <param name="chosen">The names of the failures that are wanted.</param>
+    public static Netlist AddTo(Netlist netlist, Func<string, bool> chosen)
     {
-        var failures = new WireFailures(netlist);
+        var failures = new WireFailures(netlist, chosen);
         var renamed = new NetRenaming(failures.ends).Of(netlist);
         return renamed with
         {
@@ -61,6 +65,8 @@ internal sealed class WireFailures
     {
         var point = netlist.Points.First(p => p.Net == net && p.Device == device).Name;
         var (name, end) = ($"{point}.off", $"{point}'");
+        if (!chosen(name))
+            return;
         ends.Add((device, net), end);
         variables.Add(CommonFailures.Variable(name, device, FailureClass.Wiring, Expression.True));
         wires.Add(
@@ -80,6 +86,8 @@ internal sealed class WireFailures
     {
         var point = netlist.Points.First(p => p.Net == net && p.Device is not null);
         var name = $"{net}.touches earth";
+        if (!chosen(name))
+            return;
         variables.Add(CommonFailures.Variable(name, point.Device!, FailureClass.Wiring, Expression.True));
         wires.Add(
             new()
