@@ -74,7 +74,7 @@ public sealed class FailuresQuestion(Evidence evidence)
     }
 
     private static Combination Combined(FailureSet set) =>
-        new([.. set.Members.Select(m => m.Name)], Narration.Tell(set.Story), set.Story.ThroughUncertain);
+        new([.. set.Members.Select(m => m.Name)], Narration.Tell(set.Story), set.Uncertain);
 
     private FailureTold Failure(string name)
     {

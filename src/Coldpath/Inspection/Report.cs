@@ -1,4 +1,5 @@
 using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Failures;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Findings;
 
@@ -40,6 +41,13 @@ public sealed class Report(Evidence evidence, Card card, IReadOnlyList<string> d
 
     public Report After(Story story) =>
         With(finding with { Story = Narration.Tell(story), Uncertain = story.ThroughUncertain });
+
+    /// <summary>The story of the failures; one that rests on an uncertain coil is a note, and says so.</summary>
+    public Report After(FailureSet set) =>
+        After(set.Story) is var told && set.Uncertain
+            ? told.Grade(Severity.Note)
+                .Says($"{finding.Message}, if a coil pulls or holds whose voltage is uncertain")
+            : told;
 
     /// <summary>The story, or the assignment, that refutes an intent.</summary>
     public Report Telling(JudgedIntent judged) => judged.Verdict.Story is { } story ? After(story) : this;

@@ -1,6 +1,8 @@
+using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Failures;
 using Coldpath.Circuit.Sequence;
+using Coldpath.Circuit.States;
 using Coldpath.Wiring;
 
 namespace Coldpath.Inspection;
@@ -26,6 +28,22 @@ public sealed class SingleFailures
     public IEnumerable<FailureSet> Starting(Load motor) =>
         Alone(part => part.Unstarted.Value.Of(Quiet(part.Behaviour, motor)));
 
+    /// <summary>
+    /// Each failure with which the motor, having stopped, starts again while every start control is at rest: a stop is
+    /// let go, or an isolator closed.
+    /// </summary>
+    public IEnumerable<FailureSet> Restarting(Load motor) =>
+        Alone(part =>
+        {
+            var runs = part.Behaviour.Network.Runs(motor.Name);
+            var idle = part.Behaviour.Table.AllOf([
+                part.Behaviour.Quiet,
+                !runs,
+                .. AtRest(part.Behaviour.Space),
+            ]);
+            return new CutSets(part.Behaviour, idle, part.MayFollow).Of(Quiet(part.Behaviour, motor));
+        });
+
     /// <summary>Each failure with which the motor runs on for good while the control is operated.</summary>
     public IEnumerable<FailureSet> Defeating(NetlistDevice stop, Load motor) =>
         Alone(part =>
@@ -47,13 +65,13 @@ public sealed class SingleFailures
             return part.Any.Value.Of(space.Table.Except(Quiet(part.Behaviour, motor), reset));
         });
 
-    /// <summary>Each failure with which the motor carries current, in whatever way, with every stop operated.</summary>
-    public IEnumerable<FailureSet> LeftConducting(Load motor) =>
+    /// <summary>Each failure with which a conductor reaches the motor, not through leakage, with every stop operated.</summary>
+    public IEnumerable<FailureSet> LeftLive(Load motor) =>
         Alone(part =>
             part.Any.Value.Of(
                 part.Behaviour.Table.AllOf(
                     part.Behaviour.Quiet,
-                    Carrying(part.Behaviour, motor),
+                    Reached(part.Behaviour, motor),
                     Stops.AllOperated(evidence, part.Behaviour)
                 )
             )
@@ -63,13 +81,17 @@ public sealed class SingleFailures
     public IEnumerable<FailureSet> Unprotected() =>
         Alone(part => part.Any.Value.Of(part.Behaviour.UnprotectedShort));
 
+    /// <summary>A line of the description counts on one failure being stood.</summary>
+    public bool IsClaimed(Load motor) =>
+        evidence.Netlist.Intents.Any(i => i.Failures > 0 && SpeaksOf(i, motor));
+
     /// <summary>
     /// Why this one failure should have been without effect: a claim of the description, or a device in series that was
     /// to drop; null when there is no reason.
     /// </summary>
     public string? Redundant(Load motor, FailureSet set)
     {
-        if (evidence.Netlist.Intents.Any(i => i.Failures > 0 && i.Of == motor.Name))
+        if (IsClaimed(motor))
             return $"{motor.Name} is meant to stop even so";
         if (!IsOfPole(set))
             return null;
@@ -78,6 +100,9 @@ public sealed class SingleFailures
         );
         return other is null ? null : $"{other} in series does not drop either";
     }
+
+    private static bool SpeaksOf(Intent intent, Load motor) =>
+        intent.Of == motor.Name || Guards.Names(intent.When).Contains(motor.Name);
 
     /// <summary>It keeps a main pole closed; of a control or an auxiliary contact nothing in series knows.</summary>
     private static bool IsOfPole(FailureSet set) =>
@@ -102,8 +127,12 @@ public sealed class SingleFailures
         return !set.Behaviour.Table.Meet(set.States, without.Runs(motor.Name));
     }
 
-    private static Diagram Carrying(Behaviour behaviour, Load motor) =>
-        behaviour.Table.Or(behaviour.Network.Runs(motor.Name), behaviour.Network.Abnormal(motor.Name));
+    private Diagram Reached(Behaviour behaviour, Load motor) =>
+        behaviour.Table.AnyOf(
+            evidence
+                .Netlist.Loads.First(l => l.Name == motor.Name)
+                .Terminals.Select(net => behaviour.Network.Live(net, LiveBy.Solid))
+        );
 
     private static Diagram Quiet(Behaviour behaviour, Load motor) =>
         behaviour.Table.And(behaviour.Quiet, behaviour.Network.Runs(motor.Name));
@@ -112,18 +141,31 @@ public sealed class SingleFailures
     private IReadOnlyList<FailureSet> Alone(Func<Part, IEnumerable<FailureSet>> sets) =>
         [.. FailureSet.Minimal(parts.Value.SelectMany(sets)).Where(set => set.Members.Count == 1)];
 
+    /// <summary>The start and mode controls at rest, and every supply there: the motor stands because it was stopped.</summary>
+    private IEnumerable<Diagram> AtRest(StateSpace space) =>
+        space
+            .Variables.Index()
+            .Where(v =>
+                evidence.IsPresence(v.Item)
+                || (v.Item.Kind == VariableKind.Position && IsStart(v.Item.Device))
+            )
+            .Select(v => space.Is(v.Index, space.Rest[v.Index]));
+
+    private bool IsStart(string device) =>
+        device.Length > 0 && evidence.Devices[device].Use is ControlUse.Start or ControlUse.Mode;
+
     /// <summary>A start or mode control moved away from rest.</summary>
     private bool IsStartCommand(IReadOnlyList<Variable> variables, Transition t) =>
         t.Cause == Cause.Operator
-        && variables[t.Variable] is { Device: { Length: > 0 } device } variable
-        && evidence.Devices[device].Use is ControlUse.Start or ControlUse.Mode
-        && variable.Values[t.To] != variable.Rest;
+        && IsStart(variables[t.Variable].Device)
+        && variables[t.Variable].Values[t.To] != variables[t.Variable].Rest;
 
     /// <summary>One of the searches with what it reaches, and what it reaches without a start command.</summary>
     private sealed class Part(Behaviour behaviour, Func<Transition, bool> unstarted)
     {
         public Behaviour Behaviour => behaviour;
         public Lazy<CutSets> Any { get; } = new(() => new(behaviour));
+        public Func<Transition, bool> MayFollow => unstarted;
         public Lazy<CutSets> Unstarted { get; } = new(() => new(behaviour, unstarted));
     }
 }

@@ -12,12 +12,31 @@ public sealed class CutSets
 {
     private readonly Behaviour behaviour;
     private readonly Diagram reachable;
+
+    /// <summary>States in which an uncertain coil leaves open what comes next.</summary>
+    private readonly Lazy<Diagram> open;
+
     private readonly Func<Diagram, Story> story;
+
+    /// <param name="behaviour">Of the panel with as many failures as a set may have members.</param>
+    /// <param name="from">Surely reached states from which it goes on; those in which an uncertain coil could move are left out.</param>
+    /// <param name="among">Moves that may be made from there, no uncertain ones; failures are made as ever.</param>
+    public CutSets(Behaviour behaviour, Diagram from, Func<Transition, bool> among)
+    {
+        this.behaviour = behaviour;
+        open = OpenIn(behaviour);
+        var fromRest = behaviour.FromRest(uncertainToo: false);
+        var start = Table.Except(Table.And(from, fromRest.All), open.Value);
+        var later = behaviour.ReachFrom(start, uncertainToo: false, among);
+        reachable = later.All;
+        story = target => Phases.Story(Space, throughUncertain: false, target, fromRest, later);
+    }
 
     /// <param name="behaviour">Of the panel with as many failures as a set may have members.</param>
     public CutSets(Behaviour behaviour)
     {
         this.behaviour = behaviour;
+        open = OpenIn(behaviour);
         reachable = behaviour.Reachable;
         story = target => behaviour.ShortestTo(target)!;
     }
@@ -27,6 +46,7 @@ public sealed class CutSets
     public CutSets(Behaviour behaviour, Func<Transition, bool> among)
     {
         this.behaviour = behaviour;
+        open = OpenIn(behaviour);
         var reach = behaviour.ReachAtRest(among);
         var finder = new Lazy<StoryFinder>(() => new(Space, reach));
         reachable = reach.All;
@@ -60,6 +80,12 @@ public sealed class CutSets
     private FailureSet Told(int[] members, Diagram reached)
     {
         var states = Table.And(reached, Space.Failed(members));
-        return new(behaviour, [.. members.Select(m => Space.Variables[m])], states, story(states));
+        var certain = Table.Except(states, open.Value);
+        var told = story(certain.IsFalse ? states : certain);
+        var uncertain = certain.IsFalse || told.ThroughUncertain;
+        return new(behaviour, [.. members.Select(m => Space.Variables[m])], states, told, uncertain);
     }
+
+    private static Lazy<Diagram> OpenIn(Behaviour behaviour) =>
+        new(() => behaviour.Table.AnyOf(behaviour.Transitions.Select(t => t.Uncertain)));
 }

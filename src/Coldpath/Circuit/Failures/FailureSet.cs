@@ -9,11 +9,13 @@ namespace Coldpath.Circuit.Failures;
 /// <param name="Members">In declared order; empty: it comes about with nothing failed.</param>
 /// <param name="States">The states of the hazard in which just these have happened.</param>
 /// <param name="Story">The shortest way to one of them.</param>
+/// <param name="Uncertain">In all of these states an uncertain coil could move and end it, or had to move to begin it.</param>
 public sealed record FailureSet(
     Behaviour Behaviour,
     IReadOnlyList<Variable> Members,
     Diagram States,
-    Story Story
+    Story Story,
+    bool Uncertain
 )
 {
     /// <summary>Of sets found in several searches the minimal ones, each once: fewest members first, then as found.</summary>

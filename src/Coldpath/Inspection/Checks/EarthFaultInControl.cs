@@ -20,7 +20,25 @@ public sealed class EarthFaultInControl : FailureCheck
             Reference = "IEC 60204-1, 9.4.3.1; NFPA 79, 9.4.3; NEC 430.74",
             Remedy =
                 "earth the side of the secondary that goes straight to the coils, and put every contact ahead of the coils",
-            Example = new("failing", "", ""),
+            Example = new(
+                "two-contactors",
+                [
+                    "rung 1  1   -> NC F2 -> node 10",
+                    "rung 2  10  -> S0:11-12 -> ( S1:13-14 -> NC Q1 -> NC Q2 | NO K1 ) -> coil K1 -> 2",
+                    "rung 3  10  -> S0:21-22 -> ( S1:23-24 -> NC Q1 -> NC Q2 | NO K2 ) -> coil K2 -> 2",
+                    "rung 4  10  -> S0:31-32 -> NO K1 -> NO K2 -> coil Q1 -> 2",
+                    "rung 5  10  -> S0:41-42 -> NO K2 -> NO K1 -> coil Q2 -> 2",
+                    "never M1 runs and S0 pressed, when quiet, even with 1 failure",
+                ],
+                [
+                    "rung 1  1   -> node 10",
+                    "rung 2  10  -> S0:11-12 -> ( S1:13-14 -> NC Q1 -> NC Q2 | NO K1 ) -> coil K1 -> 2",
+                    "rung 3  10  -> S0:21-22 -> ( S1:23-24 -> NC Q1 -> NC Q2 | NO K2 ) -> coil K2 -> 2",
+                    "rung 4  10  -> S0:31-32 -> NO K1 -> NO K2 -> coil Q1 -> node 9",
+                    "rung 5  10  -> S0:41-42 -> NO K2 -> NO K1 -> coil Q2 -> node 9\n9 -> NC F2 -> 2",
+                    "never M1 runs and S0 pressed, when quiet, even with 1 failure\nwaive earthed-conductor-switched on F2 because \"the wire stays in the enclosure\"",
+                ]
+            ),
         };
 
     protected override IEnumerable<Finding> Search(Evidence e)
@@ -64,7 +82,7 @@ public sealed class EarthFaultInControl : FailureCheck
         return e.Report(this, [.. new[] { part.Device, motor?.Name }.OfType<string>().Where(e.Devices.Known)])
             .Grade(severity)
             .Says($"one earth fault {does}: {FailureWords.Of(part)}")
-            .After(set.Story)
+            .After(set)
             .Finding;
     }
 }

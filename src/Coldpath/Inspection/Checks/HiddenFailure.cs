@@ -22,7 +22,17 @@ public sealed class HiddenFailure : FailureCheck
                 "let the start depend on a break contact of the part, mirrored or mechanically linked, or show it by a lamp",
             Limits =
                 "asked of every 'even with 1 failure' line; lamps, motors, fuses and controls are what is seen",
-            Example = new("failing", "", ""),
+            Example = new(
+                "two-contactors",
+                [
+                    "rung 2  10  -> S0:11-12 -> ( S1:13-14 -> NC Q1 -> NC Q2 | NO K1 ) -> coil K1 -> 2",
+                    "rung 3  10  -> S0:21-22 -> ( S1:23-24 -> NC Q1 -> NC Q2 | NO K2 ) -> coil K2 -> 2",
+                ],
+                [
+                    "rung 2  10  -> S0:11-12 -> ( S1:13-14 | NO K1 ) -> coil K1 -> 2",
+                    "rung 3  10  -> S0:21-22 -> ( S1:23-24 | NO K2 ) -> coil K2 -> 2",
+                ]
+            ),
         };
 
     protected override IEnumerable<Finding> Search(Evidence e) =>

@@ -10,7 +10,7 @@ public sealed class RestartByItself : Check
     public override Card Card { get; } =
         new()
         {
-            Code = "E109",
+            Code = "E113",
             Name = "restart-by-itself",
             Family = Family.EnergisedPaths,
             Severity = Severity.Danger,
@@ -22,8 +22,12 @@ public sealed class RestartByItself : Check
             Limits = "a selector that stays at its position is taken as meant, and gives a note",
             Example = new(
                 "direct-on-line",
-                ["rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2"],
-                ["rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2"]
+                [
+                    "push button          S2    start",
+                    "rung 2  11  -> ( S2 | NO Q1 ) -> coil Q1 -> 2",
+                    "stops M1 by S1",
+                ],
+                ["selector             S2    OFF | ON", "rung 2  11  -> S2 at ON -> coil Q1 -> 2", ""]
             ),
         };
 

@@ -20,18 +20,28 @@ public sealed class ShortedSemiconductor : FailureCheck
             Reference = "IEC 60947-4-2, 8.2.5; common practice",
             Remedy =
                 "let the trip of the starter, or the stop, drop a contactor or a shunt trip upstream of it",
-            Example = new("failing", "", ""),
+            Example = new(
+                "bypass",
+                [
+                    "rung 4  102 -> S2 at NORMAL -> NC U1 trip -> NC K3 -> ( coil K1 | coil K2 ) -> 2",
+                    "rung 7  1   -> NO K2 -> input U1 run -> 2",
+                ],
+                [
+                    "rung 4  1   -> S2 at NORMAL -> NC U1 trip -> NC K3 -> ( coil K1 | coil K2 ) -> 2",
+                    "rung 7  102 -> NO K2 -> input U1 run -> 2",
+                ]
+            ),
         };
 
     protected override IEnumerable<Finding> Search(Evidence e) =>
         from motor in e.Motors
-        from set in e.SingleFailures.LeftConducting(motor)
+        from set in e.SingleFailures.LeftLive(motor)
         where SingleFailures.Sort(set) == FailureSort.Semiconductor
         group set by (set.Members[0].Device, motor.Name) into sets
         select e.Report(this, [sets.Key.Device, sets.Key.Name])
             .Says(
-                $"{sets.Key.Name} carries current through {sets.Key.Device} with every stop pressed when {FailureWords.Of(sets.First().Members[0])}, and nothing upstream opens"
+                $"{sets.Key.Name} stays {e.Words.Live} through {sets.Key.Device} with every stop pressed when {FailureWords.Of(sets.First().Members[0])}, and nothing upstream opens"
             )
-            .After(sets.First().Story)
+            .After(sets.First())
             .Finding;
 }

@@ -20,12 +20,24 @@ public sealed class SingleChannelEmergencyStop : Check
             Reference = "ISO 13849-1 (category 3); IEC 60204-1, 9.4.2.2; ISO 13850, 4.1.5",
             Remedy = "lead each channel over a contact of its own of the emergency stop",
             Limits = "only of panels with a device that looks at two channels",
-            Example = new("two-channels", "", ""),
+            Example = new(
+                "direct-on-line",
+                [
+                    "relay                K1    coil 120 V",
+                    "rung 1  1   -> NC F2 -> S0 -> S1 -> node 11",
+                    "rung 4  1   -> NO K1 -> P1 -> 2",
+                ],
+                [
+                    "relay                K1 and K8 coil 120 V\nsafety relay         K9    120 V, reset automatic",
+                    "rung 1  1   -> NC F2 -> NO K9 -> S1 -> node 11",
+                    "rung 4  1   -> NO K1 -> P1 -> 2\n1 -> supply K9 -> 2\nrung 5  1   -> S0 -> coil K8 -> 2\nK9:S11 -> NO K8 -> K9:S12\nK9:S21 -> NO K8 -> K9:S22",
+                ]
+            ),
         };
 
     public override IEnumerable<Finding> Look(Evidence e)
     {
-        if (!e.Netlist.Variables.Any(HasTwoChannels))
+        if (!e.Netlist.Variables.Any(v => HasTwoChannels(e, v)))
             yield break;
         foreach (var stop in Stops.Emergency(e))
         foreach (var motor in e.Motors.Where(m => IsStopped(e.Behaviour, e, stop, m)))
@@ -43,10 +55,16 @@ public sealed class SingleChannelEmergencyStop : Check
         }
     }
 
-    /// <summary>It is left when either of two pairs of terminals is not joined.</summary>
-    private static bool HasTwoChannels(Variable variable) =>
+    /// <summary>It is left when either of two pairs of terminals is not joined, and both pairs can come apart.</summary>
+    private static bool HasTwoChannels(Evidence e, Variable variable) =>
         variable.Kind == VariableKind.Cell
-        && variable.Moves.Any(m => m.When is Any any && any.Terms.Count(t => t is Not { Term: Joined }) > 1);
+        && variable
+            .Moves.Select(m => m.When)
+            .OfType<Any>()
+            .Select(any => any.Terms.OfType<Not>().Select(n => n.Term).OfType<Joined>().ToArray())
+            .Any(pairs =>
+                pairs.Length > 1 && pairs.All(p => e.Table.Meet(e.Settled, !e.Network.Joined(p.A, p.B)))
+            );
 
     private static IEnumerable<Element> Contacts(Evidence e, NetlistDevice stop) =>
         e.Devices.Elements(stop.Tag).Where(c => c.Type == ElementType.Contact && OpensWhenStruck(e, stop, c));

@@ -21,7 +21,14 @@ public sealed class SingleFailureDefeatsStop : FailureCheck
             Remedy =
                 "have a second contactor in series drop out as well, and let each be checked before the next start",
             Limits = "earth faults, shorted semiconductors and broken wires are checks of their own",
-            Example = new("failing", "", ""),
+            Example = new(
+                "two-contactors",
+                [
+                    "rung 5  10  -> S0:41-42 -> NO K2 -> NO K1 -> coil Q2 -> 2",
+                    "never M1 runs and S0 pressed, when quiet, even with 1 failure",
+                ],
+                ["rung 5  10  -> NO Q1 -> coil Q2 -> 2", ""]
+            ),
         };
 
     protected override IEnumerable<Finding> Search(Evidence e) =>
@@ -29,21 +36,25 @@ public sealed class SingleFailureDefeatsStop : FailureCheck
         from stop in Stops.Emergency(e).Concat(Stops.Ordinary(e))
         from set in e.SingleFailures.Defeating(stop, motor)
         where SingleFailures.Sort(set) == FailureSort.Part
-        group set by (stop, motor, set.Members[0].Device) into sets
-        select Told(e, sets.Key.stop, sets.Key.motor, sets.First());
+        group (stop, set) by (motor, set.Members[0].Device) into found
+        select Told(e, found.Key.motor, [.. found.Select(f => f.stop.Tag)], found.First().set);
 
-    private Finding Told(Evidence e, NetlistDevice stop, Load motor, FailureSet set)
+    private Finding Told(Evidence e, Load motor, string[] stops, FailureSet set)
     {
-        var (part, next) = (set.Members[0], NextStop.Of(e, motor, set));
-        var meant = e.SingleFailures.Redundant(motor, set);
-        return e.Report(this, [part.Device, motor.Name, stop.Tag])
+        var (part, next, meant) = (
+            set.Members[0],
+            NextStop.Of(e, motor, set),
+            e.SingleFailures.Redundant(motor, set)
+        );
+        var all = stops.Distinct().ToArray();
+        return e.Report(this, [part.Device, motor.Name, .. all])
             .Grade(next is null || meant is not null ? Severity.Danger : Severity.Note)
             .Says(
-                $"{stop.Tag} does not stop {motor.Name} when {FailureWords.Of(part)}"
+                $"{Evidence.List(all)} {(all.Length > 1 ? "do" : "does")} not stop {motor.Name} when {FailureWords.Of(part)}"
                     + (meant is not null ? $", and {meant}" : "")
                     + (next is null ? ": nothing upstream can be opened by hand" : $": {next.Tag} does")
             )
-            .After(set.Story)
+            .After(set)
             .Finding;
     }
 }

@@ -1,5 +1,6 @@
 using Coldpath.Circuit.Failures;
 using Coldpath.Findings;
+using Coldpath.Wiring;
 
 namespace Coldpath.Inspection.Checks;
 
@@ -18,18 +19,44 @@ public sealed class SingleFailureStartsMotor : FailureCheck
             Remedy = "put a second contact, from another device, in series with the one that fails",
             Limits = "earth faults and shorted semiconductors are checks of their own",
             Example = new(
-                "failing",
-                "rung 1 1 -> S0 -> ( S1 | NO K1 ) -> coil K1 -> 2",
-                "rung 1 1 -> S0 -> ( S1 | NO K1 ) -> coil K1 -> 2"
+                "two-contactors",
+                [
+                    "rung 4  10  -> S0:31-32 -> NO K1 -> NO K2 -> coil Q1 -> 2",
+                    "rung 5  10  -> S0:41-42 -> NO K2 -> NO K1 -> coil Q2 -> 2",
+                ],
+                [
+                    "rung 4  10  -> S0:31-32 -> NO K1 -> coil Q1 -> 2",
+                    "rung 5  10  -> S0:41-42 -> NO K1 -> coil Q2 -> 2",
+                ]
             ),
         };
 
     protected override IEnumerable<Finding> Search(Evidence e) =>
-        from motor in e.Motors
-        from set in e.SingleFailures.Starting(motor)
-        where SingleFailures.Sort(set) is FailureSort.Part or FailureSort.Broken
-        select e.Report(this, [set.Members[0].Device, motor.Name])
-            .Says($"{motor.Name} starts by itself when {FailureWords.Of(set.Members[0])}")
-            .After(set.Story)
+        e.Motors.SelectMany(motor => Search(e, motor));
+
+    private IEnumerable<Finding> Search(Evidence e, Load motor)
+    {
+        var starting = e.SingleFailures.Starting(motor).Where(IsMeant).ToArray();
+        foreach (var set in starting)
+            yield return Told(e, motor, set, Severity.Danger, "starts by itself");
+        var again = e
+            .SingleFailures.Restarting(motor)
+            .Where(set => IsMeant(set) && !starting.Any(s => s.Members[0].Name == set.Members[0].Name));
+        foreach (var sets in again.GroupBy(set => set.Members[0].Device))
+            yield return Told(e, motor, sets.First(), Graded(e, motor), "starts again without a command");
+    }
+
+    /// <summary>Usual in a simple starter, and not to be borne where the panel is meant to stand a failure.</summary>
+    private static Severity Graded(Evidence e, Load motor) =>
+        e.SingleFailures.IsClaimed(motor) ? Severity.Danger : Severity.Note;
+
+    private static bool IsMeant(FailureSet set) =>
+        SingleFailures.Sort(set) is FailureSort.Part or FailureSort.Broken;
+
+    private Finding Told(Evidence e, Load motor, FailureSet set, Severity severity, string does) =>
+        e.Report(this, [set.Members[0].Device, motor.Name])
+            .Grade(severity)
+            .Says($"{motor.Name} {does} when {FailureWords.Of(set.Members[0])}")
+            .After(set)
             .Finding;
 }

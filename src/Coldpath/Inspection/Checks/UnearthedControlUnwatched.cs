@@ -21,7 +21,7 @@ public sealed class UnearthedControlUnwatched : Check
             Example = new(
                 "direct-on-line",
                 ["control transformer  T1    480 V to 120 V, 160 VA, X2 earthed"],
-                ["control transformer  T1    480 V to 120 V, 160 VA, unearthed"]
+                ["control transformer  T1    480 V to 120 V, 160 VA"]
             ),
         };
 
