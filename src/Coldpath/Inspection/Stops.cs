@@ -21,6 +21,10 @@ public static class Stops
             || (d.Use == ControlUse.Mode && OffPositions(evidence, d).Any())
         );
 
+    /// <summary>All of these.</summary>
+    public static IEnumerable<NetlistDevice> All(Evidence evidence) =>
+        Emergency(evidence).Concat(Ordinary(evidence));
+
     /// <summary>States in which the control is operated: a stop away from rest, a selector at OFF.</summary>
     public static Diagram Operated(Evidence evidence, NetlistDevice control) =>
         Operated(evidence, evidence.Behaviour, control);
@@ -43,9 +47,7 @@ public static class Stops
 
     /// <summary>The same among the states of another behaviour of the panel.</summary>
     public static Diagram AllOperated(Evidence evidence, Behaviour behaviour) =>
-        behaviour.Table.AllOf(
-            Emergency(evidence).Concat(Ordinary(evidence)).Select(d => Operated(evidence, behaviour, d))
-        );
+        behaviour.Table.AllOf(All(evidence).Select(d => Operated(evidence, behaviour, d)));
 
     private static IEnumerable<string> OffPositions(Evidence evidence, NetlistDevice control) =>
         Position(evidence, control)?.Values.Where(value => OffNames.Contains(value)) ?? [];

@@ -47,7 +47,7 @@ public sealed class EarthFaultInControl : FailureCheck
         {
             foreach (var set in Touching(e, e.SingleFailures.Starting(motor)))
                 yield return Told(e, set, motor, Severity.Danger, $"starts {motor.Name}");
-            foreach (var stop in Stops.Emergency(e).Concat(Stops.Ordinary(e)))
+            foreach (var stop in Stops.All(e))
             foreach (var set in Touching(e, e.SingleFailures.Defeating(stop, motor)))
                 yield return Told(
                     e,

@@ -36,7 +36,7 @@ public sealed class EnergiseToTrip : FailureCheck
 
     protected override IEnumerable<Finding> Search(Evidence e) =>
         from motor in e.Motors
-        from stop in Stops.Emergency(e).Concat(Stops.Ordinary(e))
+        from stop in Stops.All(e)
         from set in e.SingleFailures.Defeating(stop, motor)
         where SingleFailures.Sort(set) == FailureSort.Broken
         select e.Report(this, [stop.Tag, motor.Name])

@@ -33,7 +33,7 @@ public sealed class SingleFailureDefeatsStop : FailureCheck
 
     protected override IEnumerable<Finding> Search(Evidence e) =>
         from motor in e.Motors
-        from stop in Stops.Emergency(e).Concat(Stops.Ordinary(e))
+        from stop in Stops.All(e)
         from set in e.SingleFailures.Defeating(stop, motor)
         where SingleFailures.Sort(set) == FailureSort.Part
         group (stop, set) by (motor, set.Members[0].Device) into found

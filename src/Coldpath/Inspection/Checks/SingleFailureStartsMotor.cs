@@ -39,9 +39,12 @@ public sealed class SingleFailureStartsMotor : FailureCheck
         var starting = e.SingleFailures.Starting(motor).Where(IsMeant).ToArray();
         foreach (var set in starting)
             yield return Told(e, motor, set, Severity.Danger, "starts by itself");
+        // What keeps the motor running in spite of a stop starts it again too: that is one finding, not two.
+        var told = starting.Concat(Stops.All(e).SelectMany(stop => e.SingleFailures.Defeating(stop, motor)));
+        var known = told.Select(set => set.Members[0].Device).ToHashSet();
         var again = e
             .SingleFailures.Restarting(motor)
-            .Where(set => IsMeant(set) && !starting.Any(s => s.Members[0].Name == set.Members[0].Name));
+            .Where(set => IsMeant(set) && !known.Contains(set.Members[0].Device));
         foreach (var sets in again.GroupBy(set => set.Members[0].Device))
             yield return Told(e, motor, sets.First(), Graded(e, motor), "starts again without a command");
     }
