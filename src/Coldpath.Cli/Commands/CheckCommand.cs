@@ -8,7 +8,13 @@ using Coldpath.Sheets.Reports.Text;
 namespace Coldpath.Cli.Commands;
 
 /// <summary>check: what is wrong with these panels.</summary>
-internal sealed class CheckCommand(Outside outside, string format, Severity failOn, string? output)
+internal sealed class CheckCommand(
+    Outside outside,
+    string format,
+    Severity failOn,
+    int failures,
+    string? output
+)
 {
     public static Command Build(Outside outside)
     {
@@ -21,12 +27,14 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
             HelpName = "note|caution|defect|danger",
         };
         failOn.AcceptOnlyFromAmong("note", "caution", "defect", "danger");
+        var failures = Arguments.Failures(standard: 1);
         var output = Arguments.Output();
         var command = new Command("check", "Search every state of a panel and say what is wrong with it.")
         {
             files,
             format,
             failOn,
+            failures,
             output,
         };
         command.SetAction(parsed =>
@@ -35,6 +43,7 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
                     outside,
                     parsed.GetRequiredValue(format),
                     SeverityOf(parsed.GetRequiredValue(failOn)),
+                    parsed.GetValue(failures),
                     parsed.GetValue(output)
                 ).Run(parsed.GetRequiredValue(files))
         );
@@ -51,7 +60,7 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
         foreach (var file in files)
         {
             progress.Say($"checking {file}");
-            var report = Workbench.Check(Read(file), outside.Interrupted);
+            var report = Workbench.Check(Read(file), outside.Interrupted, failures);
             progress.Clear();
             if (report.Complete)
                 outside.Interrupted.ThrowIfCancellationRequested();

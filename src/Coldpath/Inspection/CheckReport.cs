@@ -26,6 +26,12 @@ public sealed record CheckReport
     /// <summary>Exact number of states covered; null when none were searched.</summary>
     public BigInteger? States { get; init; }
 
+    /// <summary>How many failures were reckoned with at once.</summary>
+    public int Failures { get; init; }
+
+    /// <summary>How many failures there are that can.</summary>
+    public int CanFail { get; init; }
+
     /// <summary>Waived ones included, in the order of the source.</summary>
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 

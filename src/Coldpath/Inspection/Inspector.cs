@@ -42,6 +42,8 @@ public static class Inspector
             Complete = incomplete.Count == 0,
             Incomplete = [.. incomplete.Distinct()],
             States = evidence.Behaviour.Space.Count(evidence.Reachable),
+            Failures = evidence.Failures,
+            CanFail = evidence.AllFailures.Count,
             Findings = judged,
             ChecksMade = made,
             NotChecked = notMade,

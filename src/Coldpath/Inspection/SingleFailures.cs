@@ -93,13 +93,17 @@ public sealed class SingleFailures
     {
         if (IsClaimed(motor))
             return $"{motor.Name} is meant to stop even so";
-        if (!IsOfPole(set))
+        if (!IsOfPole(set) || ChangesOver(set.Members[0].Device))
             return null;
         var other = evidence.Devices.Controllers.FirstOrDefault(tag =>
             tag != set.Members[0].Device && IsInEveryWay(tag, motor, set)
         );
         return other is null ? null : $"{other} in series does not drop either";
     }
+
+    /// <summary>One of a change-over pair chooses a supply; what follows it in series is not there to back it up.</summary>
+    private bool ChangesOver(string device) =>
+        evidence.Netlist.Pairs.Any(p => p.Kind == "change-over" && p.Devices.Contains(device));
 
     private static bool SpeaksOf(Intent intent, Load motor) =>
         intent.Of == motor.Name || Guards.Names(intent.When).Contains(motor.Name);

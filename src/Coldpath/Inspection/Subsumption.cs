@@ -28,11 +28,13 @@ public static class Subsumption
         return kept;
     }
 
-    /// <summary>About a device in common, and one story begins with all that the other tells.</summary>
+    /// <summary>As grave, about a device in common, nothing having failed, and one story begins with all that the other tells.</summary>
     private static bool TellsTheSame(Finding finding, Finding intent)
     {
         if (
-            finding.Story.Count == 0
+            finding.Severity < intent.Severity
+            || finding.Story.Any(step => step.Mover == "failure")
+            || finding.Story.Count == 0
             || intent.Story.Count == 0
             || !finding.Devices.Intersect(intent.Devices).Any()
         )

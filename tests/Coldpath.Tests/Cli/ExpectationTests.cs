@@ -41,6 +41,6 @@ public class ExpectationTests
     private static IEnumerable<string> Faulty() =>
         Directory
             .GetFiles(Path.Combine(RepositoryRoot.Path, "panels/faulty"), "*.panel")
-            .Select(file => $"check panels/faulty/{Path.GetFileName(file)}")
+            .Select(file => $"check --failures 0 panels/faulty/{Path.GetFileName(file)}")
             .Order(StringComparer.Ordinal);
 }

@@ -18,6 +18,7 @@ internal static partial class Expected
         NotForNames()
             .Replace(
                 command
+                    .Replace("--failures 0 ", "", StringComparison.Ordinal)
                     .Replace("panels/", "", StringComparison.Ordinal)
                     .Replace(".panel", "", StringComparison.Ordinal),
                 "-"

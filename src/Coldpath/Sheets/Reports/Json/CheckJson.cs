@@ -45,6 +45,8 @@ public static class CheckJson
         json.WriteBoolean("complete", report.Complete);
         json.Strings("incomplete", report.Incomplete);
         json.Exact("states", report.States);
+        json.WriteNumber("failures", report.Failures);
+        json.WriteNumber("canFail", report.CanFail);
         json.Items("findings", report.Findings, finding => WriteFinding(json, finding));
         json.Strings("checksMade", report.ChecksMade);
         json.Items("notChecked", report.NotChecked, missed => WriteMissed(json, missed));

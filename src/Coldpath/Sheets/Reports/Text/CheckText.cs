@@ -3,17 +3,19 @@ using Coldpath.Inspection;
 
 namespace Coldpath.Sheets.Reports.Text;
 
-/// <summary>A check report: findings, waived findings, then the summary.</summary>
+/// <summary>A check report: findings, notes in short, waived findings, then the summary.</summary>
 public static class CheckText
 {
     public static Page Of(CheckReport report)
     {
         var page = new Page();
-        foreach (var finding in report.Findings.Where(f => f.Waived is null))
+        var open = report.Findings.Where(f => f.Waived is null).ToLookup(f => f.Severity == Severity.Note);
+        foreach (var finding in open[false])
         {
             FindingText.Write(page, finding);
             page.Line();
         }
+        WriteNotes(page, [.. open[true]]);
         WriteWaived(page, [.. report.Findings.Where(f => f.Waived is not null)]);
         WriteSummary(page, report);
         return page;
@@ -26,6 +28,16 @@ public static class CheckText
         var page = new Page().Write(Count.Of(reports.Count, "panel") + ": ", Style.Strong);
         page.Write(BySeverity(reports.SelectMany(r => r.Findings)));
         return incomplete == 0 ? page.Line() : page.Line($"; {incomplete} not complete", Style.Danger);
+    }
+
+    private static void WriteNotes(Page page, IReadOnlyList<Finding> notes)
+    {
+        if (notes.Count == 0)
+            return;
+        page.Line("notes", Style.Strong);
+        foreach (var note in notes)
+            FindingText.WriteNote(page, note);
+        page.Line();
     }
 
     private static void WriteWaived(Page page, IReadOnlyList<Finding> waived)
@@ -68,6 +80,11 @@ public static class CheckText
             page.Line($"  covered: {states}, all that the panel can reach");
         else
             page.Line($"  NOT COMPLETE: {states} covered; what was not found may still exist", Style.Danger);
+        page.Line(
+            report.Failures == 0 ? "  failures: none reckoned with"
+            : report.Failures == 1 ? $"  failures: any one of {Count.Exact(report.CanFail)}"
+            : $"  failures: any {report.Failures} of {Count.Exact(report.CanFail)}"
+        );
         foreach (var reason in report.Incomplete)
             page.Line($"    {reason}", Style.Danger);
     }

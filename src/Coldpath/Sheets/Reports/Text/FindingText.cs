@@ -24,6 +24,14 @@ public static class FindingText
         WriteField(page, "help", finding.Remedy);
     }
 
+    /// <summary>A note in short: where, what, and after what story in one line.</summary>
+    public static void WriteNote(Page page, Finding finding)
+    {
+        page.Line($"  {Place(finding.Location)}: {finding.Message} [{finding.Code} {finding.Name}]");
+        if (finding.Story.Count > 0)
+            page.Line($"    after: {string.Join("; ", finding.Story.Select(step => step.Text))}");
+    }
+
     /// <summary>A waived finding on two lines: what was found, and why it is accepted.</summary>
     public static void WriteWaived(Page page, Finding finding) =>
         page.Line($"  {Place(finding.Location)}: {finding.Message} [{finding.Code} {finding.Name}]")
