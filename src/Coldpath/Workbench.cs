@@ -32,32 +32,61 @@ public static class Workbench
     }
 
     /// <summary>What is live after operations, from powered or from rest.</summary>
+    /// <param name="source">The description.</param>
+    /// <param name="operations">In order; a failure written as an operation happens in its turn.</param>
+    /// <param name="fromRest">Begin with every isolator open.</param>
+    /// <param name="failed">What has failed before anything is operated, as DEVICE=HOW.</param>
+    /// <param name="stop">Ends the work early.</param>
     public static Answered<LiveAnswer> Live(
         SourceText source,
         IReadOnlyList<Operation> operations,
         bool fromRest,
+        IReadOnlyList<Operation> failed,
         CancellationToken stop
     ) =>
-        Ask<LiveAnswer>(
+        FailedPanel.Ask(
             source,
-            evidence =>
+            failed,
+            operations,
+            (evidence, made) =>
             {
-                var (answer, problem) = new LiveQuestion(evidence).Ask(operations, fromRest);
-                return new(answer, [], problem);
+                var (answer, problem) = new LiveQuestion(evidence).Ask(made, fromRest);
+                return new Answered<LiveAnswer>(
+                    answer is null ? null : answer with { Assumed = [.. answer.Assumed, .. Failed(failed)] },
+                    [],
+                    problem
+                );
             },
             stop
         );
 
     /// <summary>What makes a point live, or that nothing can.</summary>
-    public static Answered<WhyAnswer> Why(SourceText source, string point, CancellationToken stop) =>
-        Ask<WhyAnswer>(
+    /// <param name="source">The description.</param>
+    /// <param name="point">A terminal or named node.</param>
+    /// <param name="failed">What has failed before anything is operated, as DEVICE=HOW.</param>
+    /// <param name="stop">Ends the work early.</param>
+    public static Answered<WhyAnswer> Why(
+        SourceText source,
+        string point,
+        IReadOnlyList<Operation> failed,
+        CancellationToken stop
+    ) =>
+        FailedPanel.Ask<WhyAnswer>(
             source,
-            evidence =>
-                Targets.Find(evidence.Netlist, point) is [var first, ..]
-                    ? new WhyQuestion(evidence).Ask(first)
-                    : Unknown<WhyAnswer>(evidence, point),
+            failed,
+            [],
+            (evidence, _) =>
+            {
+                if (Targets.Find(evidence.Netlist, point) is not [var first, ..])
+                    return Unknown<WhyAnswer>(evidence, point);
+                var answer = new WhyQuestion(evidence).Ask(first);
+                return answer with { Assumed = [.. answer.Assumed, .. Failed(failed)] };
+            },
             stop
         );
+
+    private static IEnumerable<string> Failed(IEnumerable<Operation> failed) =>
+        failed.Select(f => $"{f.Variable} is taken to have failed before anything was operated: {f.Value}");
 
     /// <summary>Which failures suffice for a condition, or all failures and how they show when there is none.</summary>
     /// <param name="source">The description.</param>

@@ -13,6 +13,7 @@ internal static class LiveCommand
         var file = Arguments.File();
         var set = StateOptions.Set();
         var from = StateOptions.From();
+        var failed = StateOptions.Failed();
         var format = Arguments.Format("text", "json");
         var command = new Command(
             "live",
@@ -22,6 +23,7 @@ internal static class LiveCommand
             file,
             set,
             from,
+            failed,
             format,
         };
         command.SetAction(parsed =>
@@ -32,6 +34,7 @@ internal static class LiveCommand
                         Sources.Read(parsed.GetRequiredValue(file), outside),
                         StateOptions.Operations(parsed.GetValue(set)),
                         parsed.GetValue(from) == "rest",
+                        StateOptions.Operations(parsed.GetValue(failed)),
                         outside.Interrupted
                     ),
                     parsed.GetRequiredValue(format),

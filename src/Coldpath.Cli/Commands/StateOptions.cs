@@ -19,6 +19,18 @@ internal static class StateOptions
         return set;
     }
 
+    public static Option<string[]> Failed()
+    {
+        var failed = new Option<string[]>("--failed")
+        {
+            Description = "what has failed from the start, such as K1=jams; 'failures FILE' lists what can",
+            HelpName = "DEVICE=HOW",
+            Arity = ArgumentArity.OneOrMore,
+        };
+        failed.Validators.Add(NeedEquals);
+        return failed;
+    }
+
     public static Option<string> From()
     {
         var from = new Option<string>("--from")
@@ -42,6 +54,10 @@ internal static class StateOptions
     {
         foreach (var token in result.Tokens)
             if (token.Value.IndexOf('=', StringComparison.Ordinal) < 1)
-                result.AddError($"--set expects NAME=VALUE, such as S1=HAND, not '{token.Value}'");
+                result.AddError(
+                    result.Option.Name == "--failed"
+                        ? $"--failed expects DEVICE=HOW, such as K1=jams, not '{token.Value}'"
+                        : $"--set expects NAME=VALUE, such as S1=HAND, not '{token.Value}'"
+                );
     }
 }

@@ -12,6 +12,7 @@ internal static class WhyCommand
     {
         var file = Arguments.File();
         var point = new Argument<string>("POINT") { Description = "a terminal or named node, such as M1:U" };
+        var failed = StateOptions.Failed();
         var format = Arguments.Format("text", "json");
         var command = new Command(
             "why",
@@ -20,6 +21,7 @@ internal static class WhyCommand
         {
             file,
             point,
+            failed,
             format,
         };
         command.SetAction(parsed =>
@@ -29,6 +31,7 @@ internal static class WhyCommand
                     Workbench.Why(
                         Sources.Read(parsed.GetRequiredValue(file), outside),
                         parsed.GetRequiredValue(point),
+                        StateOptions.Operations(parsed.GetValue(failed)),
                         outside.Interrupted
                     ),
                     parsed.GetRequiredValue(format),

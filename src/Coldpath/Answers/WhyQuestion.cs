@@ -53,7 +53,7 @@ public sealed class WhyQuestion(Evidence evidence)
         var states = evidence
             .Behaviour.Space.Count(evidence.Settled)
             .ToString("N0", CultureInfo.InvariantCulture);
-        return $"None of the {states} states that the panel can reach, passing ones included, makes {point.Name} {evidence.Words.Live}, nothing having failed. "
+        return $"None of the {states} states that the panel can reach, passing ones included, makes {point.Name} {evidence.Words.Live} while no more fails. "
             + "That is no permission to touch it: contacts weld and wires break. Ask what isolates it, and test.";
     }
 }

@@ -46,7 +46,7 @@ public sealed class Report(Evidence evidence, Card card, IReadOnlyList<string> d
     public Report After(FailureSet set) =>
         After(set.Story) is var told && set.Uncertain
             ? told.Grade(Severity.Note)
-                .Says($"{finding.Message}, if a coil pulls or holds whose voltage is uncertain")
+                .Says($"{told.finding.Message}, if a coil pulls or holds whose voltage is uncertain")
             : told;
 
     /// <summary>The story, or the assignment, that refutes an intent.</summary>

@@ -11,59 +11,73 @@ namespace Coldpath.Circuit.Failures;
 public sealed class CutSets
 {
     private readonly Behaviour behaviour;
-    private readonly Diagram reachable;
 
-    /// <summary>States in which an uncertain coil leaves open what comes next.</summary>
-    private readonly Lazy<Diagram> open;
-
-    private readonly Func<Diagram, Story> story;
-
-    /// <param name="behaviour">Of the panel with as many failures as a set may have members.</param>
-    /// <param name="from">Surely reached states from which it goes on; those in which an uncertain coil could move are left out.</param>
-    /// <param name="among">Moves that may be made from there, no uncertain ones; failures are made as ever.</param>
-    public CutSets(Behaviour behaviour, Diagram from, Func<Transition, bool> among)
-    {
-        this.behaviour = behaviour;
-        open = OpenIn(behaviour);
-        var fromRest = behaviour.FromRest(uncertainToo: false);
-        var start = Table.Except(Table.And(from, fromRest.All), open.Value);
-        var later = behaviour.ReachFrom(start, uncertainToo: false, among);
-        reachable = later.All;
-        story = target => Phases.Story(Space, throughUncertain: false, target, fromRest, later);
-    }
+    /// <summary>Where no uncertain coil has moved and none could.</summary>
+    private readonly Lazy<Found> certain;
+    private readonly Lazy<Found> possible;
 
     /// <param name="behaviour">Of the panel with as many failures as a set may have members.</param>
     public CutSets(Behaviour behaviour)
-    {
-        this.behaviour = behaviour;
-        open = OpenIn(behaviour);
-        reachable = behaviour.Reachable;
-        story = target => behaviour.ShortestTo(target)!;
-    }
+        : this(behaviour, uncertainToo => behaviour.FromRest(uncertainToo)) { }
 
     /// <param name="behaviour">Of the panel with as many failures as a set may have members.</param>
     /// <param name="among">Moves that may be made; failures are made as ever.</param>
     public CutSets(Behaviour behaviour, Func<Transition, bool> among)
+        : this(behaviour, uncertainToo => behaviour.ReachAtRest(among, uncertainToo)) { }
+
+    /// <param name="behaviour">Of the panel with as many failures as a set may have members.</param>
+    /// <param name="from">Reached states from which it goes on.</param>
+    /// <param name="among">Moves that may be made from there; failures are made as ever.</param>
+    public CutSets(Behaviour behaviour, Diagram from, Func<Transition, bool> among)
+        : this(
+            behaviour,
+            uncertainToo => behaviour.FromRest(uncertainToo),
+            (begun, uncertainToo) => behaviour.ReachFrom(begun, uncertainToo, among),
+            from
+        ) { }
+
+    private CutSets(
+        Behaviour behaviour,
+        Func<bool, Reach> first,
+        Func<Diagram, bool, Reach>? then = null,
+        Diagram? from = null
+    )
     {
         this.behaviour = behaviour;
-        open = OpenIn(behaviour);
-        var reach = behaviour.ReachAtRest(among);
-        var finder = new Lazy<StoryFinder>(() => new(Space, reach));
-        reachable = reach.All;
-        story = target =>
+        var settled = new Lazy<Diagram>(() => !Table.AnyOf(behaviour.Transitions.Select(t => t.Uncertain)));
+        certain = new(() => Search(uncertainToo: false, settled.Value));
+        possible = new(() => Search(uncertainToo: true, Diagram.True));
+
+        Found Search(bool uncertainToo, Diagram within)
         {
-            var (start, steps) = finder.Value.Shortest(target)!.Value;
-            return new(Space.Variables, start, steps, behaviour.RestsOnUncertain);
-        };
+            var reach = first(uncertainToo);
+            if (then is null)
+                return new([reach], Table.And(reach.All, within));
+            var later = then(Table.AllOf(reach.All, from!.Value, within), uncertainToo);
+            return new([reach, later], Table.And(later.All, within));
+        }
     }
 
     private StateSpace Space => behaviour.Space;
     private DiagramTable Table => Space.Table;
 
-    /// <summary>The minimal sets for one of the states to be reached: fewest members first, then in declared order.</summary>
+    /// <summary>
+    /// The minimal sets for one of the states to be reached: first those that surely suffice, then those that do only
+    /// if an uncertain coil pulls or holds and contain none of the first.
+    /// </summary>
     public IReadOnlyList<FailureSet> Of(Diagram hazard)
     {
-        var reached = Table.And(hazard, reachable);
+        if (!Table.Meet(hazard, behaviour.Reachable))
+            return [];
+        var sure = Sets(Table.And(hazard, certain.Value.States), certain.Value, uncertain: false);
+        if (!behaviour.RestsOnUncertain)
+            return sure;
+        var open = Sets(Table.And(hazard, possible.Value.States), possible.Value, uncertain: true);
+        return FailureSet.Minimal([.. sure, .. open]);
+    }
+
+    private List<FailureSet> Sets(Diagram reached, Found found, bool uncertain)
+    {
         if (reached.IsFalse)
             return [];
         var levels = Space.FailureVariables.ToDictionary(v => Space.LevelsOf(v).Single());
@@ -73,19 +87,16 @@ public sealed class CutSets
         [
             .. Table
                 .Sets(family, levels.Keys)
-                .Select(set => Told([.. set.Select(level => levels[level]).Order()], reached)),
+                .Select(set => Told([.. set.Select(level => levels[level]).Order()])),
         ];
+
+        FailureSet Told(int[] members)
+        {
+            var states = Table.And(reached, Space.Failed(members));
+            var story = Phases.Story(Space, uncertain, states, [.. found.Phases]);
+            return new(behaviour, [.. members.Select(m => Space.Variables[m])], states, story);
+        }
     }
 
-    private FailureSet Told(int[] members, Diagram reached)
-    {
-        var states = Table.And(reached, Space.Failed(members));
-        var certain = Table.Except(states, open.Value);
-        var told = story(certain.IsFalse ? states : certain);
-        var uncertain = certain.IsFalse || told.ThroughUncertain;
-        return new(behaviour, [.. members.Select(m => Space.Variables[m])], states, told, uncertain);
-    }
-
-    private static Lazy<Diagram> OpenIn(Behaviour behaviour) =>
-        new(() => behaviour.Table.AnyOf(behaviour.Transitions.Select(t => t.Uncertain)));
+    private sealed record Found(IReadOnlyList<Reach> Phases, Diagram States);
 }

@@ -133,8 +133,9 @@ public sealed class Behaviour
     internal Reach ReachFrom(Diagram start, bool uncertainToo, Func<Transition, bool>? among = null) =>
         new(Space, Settling, among is null ? Transitions : Transitions.Where(among), start, uncertainToo);
 
-    /// <summary>What is reached from rest by these moves alone, uncertain coils taken either way.</summary>
-    internal Reach ReachAtRest(Func<Transition, bool> among) => ReachFrom(AtRest, uncertainToo: true, among);
+    /// <summary>What is reached from rest by these moves alone.</summary>
+    internal Reach ReachAtRest(Func<Transition, bool> among, bool uncertainToo) =>
+        ReachFrom(AtRest, uncertainToo, among);
 
     /// <summary>Every settled state that rest may fall into: several when it is a race.</summary>
     private Diagram AtRest => Table.And(Settling.Urgent.Forward(Space.Of(Space.Rest)), Settling.Settled);

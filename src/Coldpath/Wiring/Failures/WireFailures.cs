@@ -19,9 +19,7 @@ internal sealed class WireFailures
         this.netlist = netlist;
         this.chosen = chosen;
         strips = Strips.Of(netlist);
-        var power = netlist.Elements.Where(e => e.Power).SelectMany(e => new[] { e.A, e.B }).ToHashSet();
-        var sources = netlist.Supplies.SelectMany(s => s.Conductors).Select(c => c.Net);
-        power.UnionWith(sources.Where(net => !HasBond(net)));
+        var power = PowerNets.Of(netlist);
         foreach (var net in netlist.Nets.Where(n => n != netlist.Earth && !power.Contains(n)))
             Add(net);
     }
