@@ -33,6 +33,6 @@ internal sealed class Opened
         if (bound.Netlist is not { } netlist)
             return new(source, bound, null);
         var behaviour = new Behaviour(netlist.WithoutFailures(), new DiagramTable(cancellation: stop));
-        return new(source, bound, new Evidence(source, bound.Panel, netlist, behaviour));
+        return new(source, bound, new Evidence(source, bound.Panel, netlist, behaviour.Sharpened()));
     }
 }

@@ -24,13 +24,30 @@ public sealed class Behaviour
     private readonly Lazy<IReadOnlyList<int>> uncertain;
 
     public Behaviour(Netlist netlist, DiagramTable table)
+        : this(new Network(netlist, new StateSpace(netlist, table))) { }
+
+    private Behaviour(Network network)
+        : this(network, new Constraints(network.Netlist, network.States)) { }
+
+    private Behaviour(Network network, Constraints constraints)
+        : this(network, constraints, new ShortCircuits(network.Netlist, network, constraints)) { }
+
+    private Behaviour(Network network, Constraints constraints, ShortCircuits shorts)
+        : this(network, constraints, shorts, new Transitions(network, constraints, shorts).Of(network.Netlist)) { }
+
+    private Behaviour(
+        Network network,
+        Constraints constraints,
+        ShortCircuits shorts,
+        IReadOnlyList<Transition> transitions
+    )
     {
-        Netlist = netlist;
-        Space = new StateSpace(netlist, table);
-        Network = new Network(netlist, Space);
-        constraints = new Constraints(netlist, Space);
-        shorts = new ShortCircuits(netlist, Network, constraints);
-        Transitions = new Transitions(Network, constraints, shorts).Of(netlist);
+        Netlist = network.Netlist;
+        Space = network.States;
+        Network = network;
+        this.constraints = constraints;
+        this.shorts = shorts;
+        Transitions = transitions;
         Settling = new Settling(Space, Transitions);
         Operator = new Operator(Space, Settling, constraints, Transitions);
         reachableSettled = new(() => Table.And(Reachable, Settling.Settled));
@@ -109,6 +126,28 @@ public sealed class Behaviour
     /// <summary>States in which the variable's armature wants a move that an interlock forbids.</summary>
     public Diagram Blocked(int variable) =>
         Table.AnyOf(Transitions.Where(t => t.Variable == variable).Select(t => t.Blocked));
+
+    /// <summary>
+    /// The same panel with uncertain coils put to the solver, as far as it can decide; this one when it decides nothing or the
+    /// search is cut short.
+    /// </summary>
+    public Behaviour Sharpened()
+    {
+        try
+        {
+            if (!RestsOnUncertain)
+                return this;
+            var sharpening = new Sharpening(Network, Table.Except(Reachable, Shorted));
+            Transition[] sharpened = [.. Transitions.Select(sharpening.Of)];
+            return sharpened.SequenceEqual(Transitions)
+                ? this
+                : new Behaviour(Network, constraints, shorts, sharpened);
+        }
+        catch (Exception cut) when (cut is DiagramLimitException or OperationCanceledException)
+        {
+            return this;
+        }
+    }
 
     /// <summary>The shortest story to a state of the target; null when none is reachable.</summary>
     public Story? ShortestTo(Diagram target)
