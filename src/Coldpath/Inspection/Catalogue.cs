@@ -34,6 +34,7 @@ public static class Catalogue
         new CoilVoltageMismatch(),
         new EarthedConductorSwitched(),
         new ChannelBridged(),
+        new SneakPath(),
         new UnconnectedPole(),
         new DuplicateTag(),
         new ContactUsedTwice(),

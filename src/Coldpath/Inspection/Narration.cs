@@ -6,13 +6,34 @@ using Coldpath.Wiring;
 namespace Coldpath.Inspection;
 
 /// <summary>Turns moves into sentences: what somebody does, or sees happen.</summary>
-public sealed class Narration(Netlist netlist)
+public sealed class Narration(Netlist netlist, Behaviour? behaviour = null)
 {
-    /// <summary>The steps of a story, in order.</summary>
-    public IReadOnlyList<StoryStep> Tell(Story story) => Tell(story.Steps);
+    /// <summary>The steps of a story, in order, with the volts wherever a coil was put to the solver.</summary>
+    public IReadOnlyList<StoryStep> Tell(Story story)
+    {
+        var before = story.Start;
+        var told = new List<StoryStep>();
+        foreach (var step in story.Steps)
+        {
+            told.Add(Tell(step.Move, before));
+            before = step.After;
+        }
+        return told;
+    }
 
     public IReadOnlyList<StoryStep> Tell(IEnumerable<Step> steps) =>
         [.. steps.Select(step => Tell(step.Move))];
+
+    private StoryStep Tell(Transition move, State before)
+    {
+        var step = Tell(move);
+        return behaviour?.Read(move, before) is { } reading
+            ? step with
+            {
+                Text = $"{step.Text}: {VoltageWords.Of(reading, netlist.Variables[move.Variable].Device)}",
+            }
+            : step;
+    }
 
     /// <summary>Every variable with its value, in declared order.</summary>
     public IReadOnlyList<KeyValuePair<string, string>> Values(State state) =>

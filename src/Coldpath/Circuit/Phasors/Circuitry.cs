@@ -6,9 +6,12 @@ namespace Coldpath.Circuit.Phasors;
 /// <param name="Name">An element id, or a supply's conductor.</param>
 /// <param name="A">Number of a node.</param>
 /// <param name="B">Number of a node.</param>
-/// <param name="Ohms">Never zero.</param>
+/// <param name="Ohms">Never zero; infinite when it is open and joins nothing.</param>
 /// <param name="Emf">Volts; drives current from A to B.</param>
-internal sealed record Branch(string Name, int A, int B, Complex Ohms, Complex Emf = default);
+internal sealed record Branch(string Name, int A, int B, Complex Ohms, Complex Emf = default)
+{
+    public bool IsOpen => double.IsInfinity(Ohms.Real);
+}
 
 /// <summary>Two windings on one core: V(A, B) = ratio × V(C, D), but for the ohms, seen from A and B.</summary>
 internal sealed record Transformation(string Name, int A, int B, int C, int D, double Ratio, Complex Ohms);

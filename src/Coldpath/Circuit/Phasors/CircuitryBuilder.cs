@@ -18,12 +18,9 @@ internal sealed class CircuitryBuilder(Network network, Func<int, int> nodeOf)
 
     public int Node(string net) => Node(network.Mesh.Net(net));
 
-    /// <summary>An element with this impedance; nothing when it is open.</summary>
-    public void Add(Link link, Complex ohms)
-    {
-        if (double.IsFinite(ohms.Real))
-            branches.Add(new(link.Element.Id, Node(link.A), Node(link.B), ohms));
-    }
+    /// <summary>An element with this impedance, open ones too.</summary>
+    public void Add(Link link, Complex ohms) =>
+        branches.Add(new(link.Element.Id, Node(link.A), Node(link.B), ohms));
 
     public void AddValve(Link link, double drop) =>
         valves.Add(new(link.Element.Id, Node(link.A), Node(link.B), drop));
@@ -44,11 +41,8 @@ internal sealed class CircuitryBuilder(Network network, Func<int, int> nodeOf)
     }
 
     /// <summary>What lies between two conductors of a supply that is off.</summary>
-    public void AddDead(Source a, Source b, Complex ohms)
-    {
-        if (double.IsFinite(ohms.Real))
-            branches.Add(new(b.Name, Node(a.Net), Node(b.Net), ohms));
-    }
+    public void AddDead(Source a, Source b, Complex ohms) =>
+        branches.Add(new(b.Name, Node(a.Net), Node(b.Net), ohms));
 
     public void Add(Converter transformer)
     {

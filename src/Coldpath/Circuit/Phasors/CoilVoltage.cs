@@ -1,3 +1,5 @@
+using Coldpath.Circuit.Diagrams;
+
 namespace Coldpath.Circuit.Phasors;
 
 /// <summary>Volts across a coil as far as what is known of its circuit allows.</summary>
@@ -10,3 +12,10 @@ public sealed record CoilVoltage(double Low, double High, string? Unknown)
 
     public bool IsKnown => Unknown is null;
 }
+
+/// <summary>The voltage across a coil in one state.</summary>
+/// <param name="Volts">What the solver finds.</param>
+/// <param name="Rated">What the coil is made for, in volts.</param>
+/// <param name="Needed">Below this it does not move, or does not hold, in volts.</param>
+/// <param name="Condition">The states that have it in common.</param>
+public sealed record CoilReading(CoilVoltage Volts, double Rated, double Needed, Diagram Condition);

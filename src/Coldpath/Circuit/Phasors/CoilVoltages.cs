@@ -1,4 +1,6 @@
+using System.Globalization;
 using System.Numerics;
+using System.Text;
 using Coldpath.Circuit.Conduction;
 using Coldpath.Wiring;
 
@@ -8,7 +10,7 @@ namespace Coldpath.Circuit.Phasors;
 /// The voltage across a coil from every corner of the bands that ratings leave open. Supplies that are not in step are solved one
 /// after another; their volts then add up to anything between sum and difference. With alternating voltage a diode is not solved.
 /// </summary>
-internal static class CoilVoltages
+internal sealed class CoilVoltages
 {
     /// <summary>More corners than this are not tried: then nobody can say.</summary>
     private const int MostCorners = 4096;
@@ -22,9 +24,14 @@ internal static class CoilVoltages
     public const double Drop = 0.7;
     private const double Spread = 0.8;
 
+    /// <summary>Volts that are rounding.</summary>
+    private const double Least = 1e-6;
+
     private static readonly Complex[] DeadSupply = [new(Impedances.Solid, 0), Impedances.Open];
 
-    public static CoilVoltage Of(CoilCircuit circuit, int a, int b)
+    private readonly Dictionary<string, (double Low, double High)?> known = [];
+
+    public CoilVoltage Of(CoilCircuit circuit, int a, int b)
     {
         if (circuit.Unknown is { } reason)
             return CoilVoltage.Of(reason);
@@ -52,37 +59,93 @@ internal static class CoilVoltages
             .Select(s => (s.Direct, s.Direct ? "" : s.Group))
             .Distinct();
 
-    private static (double Low, double High)? Range(CoilCircuit circuit, int a, int b, (bool Direct, string Group) group)
+    private (double Low, double High)? Range(CoilCircuit circuit, int a, int b, (bool Direct, string Group) group)
     {
-        var links = circuit.Links.Where(l => l.Type != ElementType.Diode).ToArray();
-        var corners = links.Select(l => Impedances.Of(circuit.Conducting, l, group.Direct)).ToArray();
-        var dead = DeadPairs(circuit).ToArray();
-        var diodes = new HashSet<Valve>();
-        var sizes = corners.Select(c => c.Count).Concat(dead.Select(_ => DeadSupply.Length)).ToArray();
-        if (sizes.Aggregate(1L, (n, size) => Math.Min(n * size, MostCorners + 1)) > MostCorners)
-            return null;
-        var (low, high, first) = (double.PositiveInfinity, 0.0, Complex.Zero);
-        foreach (var corner in Corners(sizes))
+        var builder = Frame(circuit, group);
+        var corners = new List<IReadOnlyList<Complex>>();
+        foreach (var link in circuit.Links.Where(l => l.Type != ElementType.Diode))
         {
-            var builder = Frame(circuit, group);
-            for (var i = 0; i < links.Length; i++)
-                builder.Add(links[i], corners[i][corner[i]]);
-            for (var i = 0; i < dead.Length; i++)
-                builder.AddDead(dead[i].A, dead[i].B, DeadSupply[corner[links.Length + i]]);
-            var (from, to) = (builder.Node(a), builder.Node(b));
-            var circuitry = builder.Build(circuit.Conducting.Network.Mesh.Earth);
-            var solution = NodalAnalysis.Solve(circuitry);
-            // A coil that itself may be open has no voltage of its own where nothing else joins its sides.
-            if (solution is null)
+            corners.Add(Impedances.Of(circuit.Conducting, link, group.Direct));
+            builder.Add(link, corners[^1][0]);
+        }
+        foreach (var (one, other) in DeadPairs(circuit))
+        {
+            corners.Add(DeadSupply);
+            builder.AddDead(one, other, DeadSupply[0]);
+        }
+        var (from, to) = (builder.Node(a), builder.Node(b));
+        var frame = builder.Build(circuit.Conducting.Network.Mesh.Earth);
+        var key = KeyOf(frame, corners, from, to);
+        if (!known.TryGetValue(key, out var range))
+            known.Add(key, range = Range(frame, corners, from, to));
+        return range;
+    }
+
+    /// <summary>The voltage between two nodes at every corner of the last of the frame's branches.</summary>
+    private static (double Low, double High)? Range(
+        Circuitry frame,
+        List<IReadOnlyList<Complex>> corners,
+        int from,
+        int to
+    )
+    {
+        if (corners.Aggregate(1L, (n, c) => Math.Min(n * c.Count, MostCorners + 1)) > MostCorners)
+            return null;
+        if (!IsDriven(frame, corners))
+            return (0, 0);
+        var (low, high, first) = (double.PositiveInfinity, 0.0, Complex.Zero);
+        var diodes = new HashSet<Valve>();
+        var branches = frame.Branches.ToArray();
+        foreach (var corner in Corners([.. corners.Select(c => c.Count)]))
+        {
+            for (var i = 0; i < corner.Length; i++)
+            {
+                ref var branch = ref branches[branches.Length - corner.Length + i];
+                branch = branch with { Ohms = corners[i][corner[i]] };
+            }
+            if (NodalAnalysis.Solve(frame with { Branches = branches }) is not { } solution)
                 return null;
+            // A coil that itself may be open has no voltage of its own where nothing else joins its sides.
             var volts = solution.Between(from, to) ?? 0;
             first = first == 0 ? volts : first;
             // Between two corners of opposite sign there is one with no voltage at all.
             low = (volts * Complex.Conjugate(first)).Real < 0 ? 0 : Math.Min(low, volts.Magnitude);
             high = Math.Max(high, volts.Magnitude);
-            diodes.UnionWith(circuitry.Valves.Where(v => solution.Between(v.A, v.K)?.Real > LeastDrop));
+            diodes.UnionWith(frame.Valves.Where(v => solution.Between(v.A, v.K)?.Real > LeastDrop));
         }
         return (Math.Max(low - diodes.Count * Spread, 0), high + diodes.Count * Spread);
+    }
+
+    /// <summary>
+    /// Some element has a voltage with impedances of any finite size: where none has, none has with any others either.
+    /// </summary>
+    private static bool IsDriven(Circuitry frame, List<IReadOnlyList<Complex>> corners)
+    {
+        var branches = frame.Branches.ToArray();
+        for (var i = 0; i < corners.Count; i++)
+            branches[branches.Length - corners.Count + i] = branches[branches.Length - corners.Count + i] with
+            {
+                Ohms = corners[i].MaxBy(c => double.IsFinite(c.Real) ? c.Magnitude : 0),
+            };
+        return NodalAnalysis.Solve(frame with { Branches = branches }) is not { } solution
+            || branches.TakeLast(corners.Count).Any(b => solution.Between(b.A, b.B)!.Value.Magnitude > Least);
+    }
+
+    /// <summary>Equal for circuits that are equal in everything that is solved.</summary>
+    private static string KeyOf(Circuitry frame, List<IReadOnlyList<Complex>> corners, int from, int to)
+    {
+        var key = new StringBuilder();
+        key.Append(CultureInfo.InvariantCulture, $"{from} {to} {frame.Earth}");
+        foreach (var b in frame.Branches)
+            key.Append(CultureInfo.InvariantCulture, $"|{b.Name} {b.A} {b.B} {b.Emf.Real} {b.Emf.Imaginary}");
+        foreach (var t in frame.Transformations)
+            key.Append(CultureInfo.InvariantCulture, $"|{t.Name} {t.A} {t.B} {t.C} {t.D}");
+        foreach (var v in frame.Valves)
+            key.Append(CultureInfo.InvariantCulture, $"|{v.Name} {v.A} {v.K}");
+        // An element's band hangs on its name, and on which of its burdens counts.
+        foreach (var c in corners)
+            key.Append(CultureInfo.InvariantCulture, $"|{c.Count} {c[^1].Real}");
+        return key.ToString();
     }
 
     private static CircuitryBuilder Frame(CoilCircuit circuit, (bool Direct, string Group) group)

@@ -21,7 +21,7 @@ internal static class NodalAnalysis
         for (var node = 0; node < circuit.Nodes; node++)
             unknowns[node] = node == parts.Reference(node) ? -1 : count++;
         var system = new NodalSystem(unknowns, count, circuit.Transformations.Count);
-        foreach (var branch in circuit.Branches)
+        foreach (var branch in circuit.Branches.Where(b => !b.IsOpen))
             system.Add(branch);
         foreach (var transformation in circuit.Transformations)
             system.Add(transformation);
@@ -32,7 +32,7 @@ internal static class NodalAnalysis
             volts,
             [.. Enumerable.Range(0, circuit.Nodes).Select(parts.Reference)],
             circuit.Earth,
-            [.. circuit.Branches.Select(b => (volts[b.A] - volts[b.B] + b.Emf) / b.Ohms)],
+            [.. circuit.Branches.Select(b => b.IsOpen ? 0 : (volts[b.A] - volts[b.B] + b.Emf) / b.Ohms)],
             solution[count..]
         );
     }
@@ -40,7 +40,7 @@ internal static class NodalAnalysis
     private static Partition PartsOf(Circuitry circuit)
     {
         var parts = new Partition(circuit.Nodes, circuit.Earth);
-        foreach (var branch in circuit.Branches)
+        foreach (var branch in circuit.Branches.Where(b => !b.IsOpen))
             parts.Join(branch.A, branch.B);
         foreach (var t in circuit.Transformations)
         {

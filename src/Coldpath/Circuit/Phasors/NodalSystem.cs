@@ -8,10 +8,16 @@ namespace Coldpath.Circuit.Phasors;
 /// <param name="transformations">How many will be added.</param>
 internal sealed class NodalSystem(int[] unknowns, int nodes, int transformations)
 {
-    private readonly Dictionary<int, Complex>[] rows =
-    [
-        .. Enumerable.Range(0, nodes + transformations).Select(_ => new Dictionary<int, Complex>()),
-    ];
+    /// <summary>Up to here a full matrix is the faster one.</summary>
+    private const int Small = 40;
+
+    private readonly Complex[,]? full = IsSmall(nodes, transformations)
+        ? new Complex[nodes + transformations, nodes + transformations]
+        : null;
+
+    private readonly Dictionary<int, Complex>[] sparse = IsSmall(nodes, transformations)
+        ? []
+        : [.. Enumerable.Range(0, nodes + transformations).Select(_ => new Dictionary<int, Complex>())];
 
     private readonly Complex[] right = new Complex[nodes + transformations];
     private int added;
@@ -40,12 +46,20 @@ internal sealed class NodalSystem(int[] unknowns, int nodes, int transformations
         Stamp(current, current, -t.Ohms);
     }
 
-    public Complex[]? Solve() => SparseLu.Factor(rows)?.Solve(right);
+    /// <summary>Null when there is no one solution.</summary>
+    public Complex[]? Solve() =>
+        full is null ? SparseLu.Factor(sparse)?.Solve(right) : FullMatrix.Solve(full, right);
+
+    private static bool IsSmall(int nodes, int transformations) => nodes + transformations <= Small;
 
     private void Stamp(int row, int column, Complex value)
     {
-        if (row >= 0 && column >= 0)
-            rows[row][column] = rows[row].GetValueOrDefault(column) + value;
+        if (row < 0 || column < 0)
+            return;
+        if (full is null)
+            sparse[row][column] = sparse[row].GetValueOrDefault(column) + value;
+        else
+            full[row, column] += value;
     }
 
     private void Drive(int row, Complex value)

@@ -1,5 +1,6 @@
 using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Phasors;
 using Coldpath.Circuit.States;
 using Coldpath.Wiring;
 
@@ -13,6 +14,7 @@ public sealed class Behaviour
 {
     private readonly Constraints constraints;
     private readonly ShortCircuits shorts;
+    private readonly Sharpening solver;
     private readonly Lazy<Reach> sure;
     private readonly Lazy<Reach> possible;
     private readonly Lazy<StoryFinder> sureStories;
@@ -47,6 +49,7 @@ public sealed class Behaviour
         Network = network;
         this.constraints = constraints;
         this.shorts = shorts;
+        solver = new(network, Diagram.True);
         Transitions = transitions;
         Settling = new Settling(Space, Transitions);
         Operator = new Operator(Space, Settling, constraints, Transitions);
@@ -148,6 +151,13 @@ public sealed class Behaviour
             return this;
         }
     }
+
+    /// <summary>The voltage that decides the move in a state where its coil is uncertain or was; null for other moves.</summary>
+    public CoilReading? Read(Transition move, State state) =>
+        Space.Holds(Table.Or(move.Uncertain, move.Solved), state) ? solver.Read(move, state) : null;
+
+    /// <summary>The voltage across the coil of an armature's move in any state; null for other moves.</summary>
+    public CoilReading? ReadCoil(Transition move, State state) => solver.Read(move, state);
 
     /// <summary>The shortest story to a state of the target; null when none is reachable.</summary>
     public Story? ShortestTo(Diagram target)

@@ -16,12 +16,16 @@ internal sealed class Sharpening(Network network, Diagram reachable)
 {
     private const int MostSets = 100;
 
+    private readonly CoilVoltages voltages = new();
     private readonly StateSpace space = network.States;
 
     /// <summary>The transition with what could be decided of it.</summary>
     public Transition Of(Transition transition)
     {
-        if (ThresholdsOf(transition) is not { } thresholds)
+        if (
+            !space.Table.Meet(transition.Uncertain, reachable)
+            || ThresholdsOf(transition) is not { } thresholds
+        )
             return transition;
         var (never, always) = (Diagram.False, Diagram.False);
         var table = space.Table;
@@ -46,9 +50,19 @@ internal sealed class Sharpening(Network network, Diagram reachable)
         };
     }
 
+    /// <summary>The voltage across the coil that decides the move, in a state that it may start from; null for other moves.</summary>
+    public CoilReading? Read(Transition transition, State state)
+    {
+        if (ThresholdsOf(transition) is not { } thresholds)
+            return null;
+        var (a, b) = (network.Mesh.Net(thresholds.A), network.Mesh.Net(thresholds.B));
+        var circuit = CoilCircuit.Around(new Conducting(network, state), a, b);
+        return new(voltages.Of(circuit, a, b), thresholds.Rated, thresholds.MayLow, circuit.Condition);
+    }
+
     private CoilThresholds? ThresholdsOf(Transition transition)
     {
-        if (transition.Cause != Cause.Settle || !space.Table.Meet(transition.Uncertain, reachable))
+        if (transition.Cause != Cause.Settle)
             return null;
         var variable = space.Variables[transition.Variable];
         return variable
@@ -61,6 +75,6 @@ internal sealed class Sharpening(Network network, Diagram reachable)
     {
         var (a, b) = (network.Mesh.Net(thresholds.A), network.Mesh.Net(thresholds.B));
         var circuit = CoilCircuit.Around(new Conducting(network, state), a, b);
-        return (thresholds.Rule(CoilVoltages.Of(circuit, a, b)), circuit.Condition);
+        return (thresholds.Rule(voltages.Of(circuit, a, b)), circuit.Condition);
     }
 }

@@ -14,6 +14,10 @@ internal static class BurdenBands
     private const string Inrush = "inrush";
     private const string Factor = "factor";
 
+    /// <summary>A number that is derived for the band and is no rating of the device.</summary>
+    public static bool IsBand(string name) =>
+        new[] { Burden, Inrush, Factor }.Any(of => name == $"least {of}" || name == $"most {of}");
+
     /// <summary>Of each load, at the rating "voltage".</summary>
     public static IReadOnlyList<Burden> OfLoad(RatingBook ratings)
     {

@@ -72,7 +72,7 @@ public class AgainstSpiceTests(ITestOutputHelper output)
     private static CoilVoltage Judged(Network network)
     {
         var (a, b) = (network.Mesh.Net(SneakCircuit.A), network.Mesh.Net(SneakCircuit.B));
-        return CoilVoltages.Of(CoilCircuit.Around(new(network, network.States.Rest), a, b), a, b);
+        return new CoilVoltages().Of(CoilCircuit.Around(new(network, network.States.Rest), a, b), a, b);
     }
 
     private static bool HasDiode(SneakCircuit circuit) =>
