@@ -23,10 +23,10 @@ public sealed class SneakPath : Check
                 "Where the burden of a coil or lamp is not given, the usual range is taken; voltages that pass a motor's windings or a supply that is off are not known and are left out. Every supply is taken as present.",
             Example = new(
                 "direct-on-line",
-                ["relay                K1    coil 120 V", "rung 4  1   -> NO K1 -> P1 -> 2"],
+                ["lamp                 P1    green \"running\"", "rung 3  11  -> NO Q1 -> coil K1 -> 2"],
                 [
-                    "relay                K1    coil 120 V, burden 2 VA, inrush 2 VA\nrelay                K2    coil 120 V, burden 60 VA, inrush 60 VA",
-                    "rung 4  1   -> NO K1 -> P1 -> 2\nrung 5  1   -> S3 -> coil K2 -> 2",
+                    "lamp                 P1    green \"running\"\nlamp                 P2    red \"ready\", 120 V",
+                    "rung 3  11  -> NO Q1 -> node 12 -> coil K1 -> 2\nrung 5  11  -> P2 -> 12",
                 ]
             ),
         };
