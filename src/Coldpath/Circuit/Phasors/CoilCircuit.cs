@@ -11,8 +11,8 @@ namespace Coldpath.Circuit.Phasors;
 internal sealed class CoilCircuit
 {
     private readonly Conducting conducting;
-    private readonly int[] ends;
     private readonly bool everything;
+    private readonly HashSet<int> touched = [];
     private readonly HashSet<int> held = [];
     private readonly HashSet<int> free = [];
     private readonly Queue<int> waiting = new();
@@ -26,7 +26,6 @@ internal sealed class CoilCircuit
     {
         this.conducting = conducting;
         this.everything = everything;
-        ends = [a, b];
         Visit(a);
         Visit(b);
         while (waiting.TryDequeue(out var component))
@@ -91,6 +90,7 @@ internal sealed class CoilCircuit
 
     private void Visit(int net)
     {
+        touched.Add(net);
         var component = conducting.Component(net);
         var on = conducting.SourcesAt(component).Where(s => !s.IsStored && conducting.Holds(s.On)).ToArray();
         foreach (var source in on)
@@ -115,6 +115,8 @@ internal sealed class CoilCircuit
         }
         foreach (var source in conducting.SourcesAt(component).Where(s => !conducting.Holds(s.On)))
             AddDead(source.SupplyIndex);
+        foreach (var stored in conducting.SourcesAt(component).Where(s => s.IsStored))
+            conditions.Add(conducting.AsHere(stored.On));
         if (conducting.SourcesAt(component).Any(s => s.IsStored && conducting.Holds(s.On)))
             Unknown ??= "a store feeds it while it empties";
         foreach (var converter in Netlist.Converters)
@@ -174,9 +176,9 @@ internal sealed class CoilCircuit
     {
         if (free.Contains(component))
             return [];
-        var nets = links.SelectMany(l => new[] { l.A, l.B }).Concat(ends).Where(n => conducting.Component(n) == component);
+        var nets = touched.Where(n => conducting.Component(n) == component).Order();
         var sources = conducting.SourcesAt(component).Where(s => conducting.Holds(s.On)).ToArray();
-        return from net in nets.Distinct()
+        return from net in nets
             from source in sources
             from condition in conducting.Joining(net, source.Net)
             select condition;

@@ -77,6 +77,45 @@ public class SharpenedTests
         decided.Should().BeGreaterThan(10);
     }
 
+    /// <summary>A ruling holds for a whole conducting set: its states must have the voltage in common.</summary>
+    [Fact]
+    public void Every_state_of_a_conducting_set_has_the_same_voltage()
+    {
+        var (sets, compared) = (0, 0);
+        for (var number = 0; number < 400; number++)
+        {
+            var netlist = WithOhms(RandomPanels.Panel(300_000 + number, 256), new Random(number));
+            var behaviour = new Behaviour(netlist, new DiagramTable());
+            var (space, table) = (behaviour.Space, behaviour.Space.Table);
+            foreach (var move in behaviour.Transitions)
+            {
+                var left = table.And(space.Domain, !behaviour.Shorted);
+                for (var i = 0; i < 6 && space.First(left) is { } state; i++)
+                {
+                    if (behaviour.ReadCoil(move, state) is not { } reading)
+                        break;
+                    sets++;
+                    var alike = table.Except(table.And(reading.Condition, space.Domain), space.Of(state));
+                    for (var j = 0; j < 12 && space.First(alike) is { } other; j++)
+                    {
+                        compared++;
+                        var volts = behaviour.ReadCoil(move, other)!.Volts;
+                        volts.Unknown.Should().Be(reading.Volts.Unknown, $"panel {number}");
+                        if (volts.IsKnown)
+                        {
+                            volts.Low.Should().BeApproximately(reading.Volts.Low, 0.01, $"panel {number}");
+                            volts.High.Should().BeApproximately(reading.Volts.High, 0.01, $"panel {number}");
+                        }
+                        alike = table.Except(alike, space.Of(other));
+                    }
+                    left = table.Except(left, reading.Condition);
+                }
+            }
+        }
+        sets.Should().BeGreaterThan(500);
+        compared.Should().BeGreaterThan(1000);
+    }
+
     /// <summary>Every load of some ohms, and here and there a load in the place of a contact or wire.</summary>
     private static Netlist WithOhms(Netlist netlist, Random random) =>
         netlist with
