@@ -40,13 +40,24 @@ public static class ReverseContacts
         var fed = table.AnyOf(
             evidence.Supplies.Select(s => without.Reached(right, s.Name, Feeding(s).Name, Grade.Solid))
         );
-        var among = table.AllOf(evidence.Settled, evidence.AllSupplied, !evidence.Behaviour.Shorted, network.Closed(contact.Id), fed);
+        var among = table.AllOf(
+            evidence.Settled,
+            evidence.AllSupplied,
+            !evidence.Behaviour.Shorted,
+            network.Closed(contact.Id),
+            fed
+        );
         if (among.IsFalse)
             yield break;
         foreach (var armature in Coils.Armatures(evidence))
         {
             var energised = new Energised(armature.Coil[0], armature.Coil[1], Grade.Solid, 0, null);
-            var states = table.AllOf(among, network.Of(energised), !without.Of(energised), evidence.Is(armature, "in"));
+            var states = table.AllOf(
+                among,
+                network.Of(energised),
+                !without.Of(energised),
+                evidence.Is(armature, "in")
+            );
             if (!states.IsFalse && evidence.Behaviour.ShortestTo(states) is { } story)
                 yield return new(armature, contact, states, story.End);
         }
@@ -54,7 +65,8 @@ public static class ReverseContacts
 
     /// <summary>The conductor that current comes from: plus, or the one of the highest voltage to earth, the first of these.</summary>
     private static SupplyConductor Feeding(Supply supply) =>
-        supply.Conductors.FirstOrDefault(c => c.Polarity == Polarity.Plus) ?? supply.Conductors.MaxBy(c => Math.Abs(c.Volts))!;
+        supply.Conductors.FirstOrDefault(c => c.Polarity == Polarity.Plus)
+        ?? supply.Conductors.MaxBy(c => Math.Abs(c.Volts))!;
 
     private static string IdOf(PartUse use) => $"{use.Device}.{use.Left}-{use.Right}";
 

@@ -93,7 +93,13 @@ public static class Sneaks
         );
 
     /// <summary>The nearest state of which the solver can say that the voltage is enough.</summary>
-    private static Sneak? Find(Evidence evidence, Variable armature, Transition move, Diagram states, bool sure)
+    private static Sneak? Find(
+        Evidence evidence,
+        Variable armature,
+        Transition move,
+        Diagram states,
+        bool sure
+    )
     {
         for (var tried = 0; tried < Most && evidence.Behaviour.ShortestTo(states) is { } story; tried++)
         {

@@ -98,7 +98,14 @@ public sealed class SneakPathTests
     public void A_lost_common_return()
     {
         var panel = Battery + "knife terminal X9\n";
-        string[] rungs = ["1 -> S1 -> coil K1 -> node 20", "1 -> S2 -> node 12", "12 -> P1 -> 20", "12 -> coil K2 -> 2", "20 -> X9 -> 2"];
+        string[] rungs =
+        [
+            "1 -> S1 -> coil K1 -> node 20",
+            "1 -> S2 -> node 12",
+            "12 -> P1 -> 20",
+            "12 -> coil K2 -> 2",
+            "20 -> X9 -> 2",
+        ];
 
         var finding = Sneak("K2", panel, rungs);
 
@@ -216,7 +223,11 @@ public sealed class SneakPathTests
 
         var findings = Sneaks(panel, "1 -> S1 -> node 10 -> P1 -> node 11 -> coil K2 -> 2", "1 -> S2 -> 11");
 
-        findings.Where(f => f.Devices[0] == "K2").Select(f => f.Severity).Should().Equal(severity is { } s ? [s] : []);
+        findings
+            .Where(f => f.Devices[0] == "K2")
+            .Select(f => f.Severity)
+            .Should()
+            .Equal(severity is { } s ? [s] : []);
     }
 
     [Theory]

@@ -64,8 +64,14 @@ internal sealed class CoilCircuit
             !conducting.Network.AnyShort(),
             .. free.Order().SelectMany(conducting.Standing),
             .. held.Order().SelectMany(Holding),
-            .. supplies.Concat(dead).Distinct().Order().SelectMany(Sources).Select(s => conducting.AsHere(s.On)),
-            .. Links.SelectMany(l => l.Element.Burdens)
+            .. supplies
+                .Concat(dead)
+                .Distinct()
+                .Order()
+                .SelectMany(Sources)
+                .Select(s => conducting.AsHere(s.On)),
+            .. Links
+                .SelectMany(l => l.Element.Burdens)
                 .Select(b => conducting.AsHere(conducting.Network.States.Guard(b.When))),
             .. conditions,
         ]);
@@ -139,7 +145,10 @@ internal sealed class CoilCircuit
         var nets = converter.Windings.SelectMany(w => w).ToArray();
         if (!nets.Any(n => IsAt(n, component)) || windings.Contains(converter))
             return;
-        if (Sources(conducting.Network.Sources.IndexOf(converter.Output.Name)).Any(s => conducting.Holds(s.On)))
+        if (
+            Sources(conducting.Network.Sources.IndexOf(converter.Output.Name))
+                .Any(s => conducting.Holds(s.On))
+        )
             return;
         if (converter is { Type: ConverterType.Transformer, Windings: [{ Count: 2 }, { Count: 2 }] })
             windings.Add(converter);
@@ -155,7 +164,9 @@ internal sealed class CoilCircuit
         if (!driven.SelectMany(w => w).Any(n => IsAt(n, component)))
             return;
         var driving = coupling.FirstDrives ? coupling.Windings.Take(1) : coupling.Windings;
-        var live = conducting.Network.States.Table.AnyOf(driving.SelectMany(w => w).Select(conducting.Network.Live));
+        var live = conducting.Network.States.Table.AnyOf(
+            driving.SelectMany(w => w).Select(conducting.Network.Live)
+        );
         conditions.Add(conducting.AsHere(live));
         if (conducting.Holds(live))
             Unknown ??= $"what {coupling.Name} passes on is not known";

@@ -59,7 +59,12 @@ internal sealed class CoilVoltages
             .Select(s => (s.Direct, s.Direct ? "" : s.Group))
             .Distinct();
 
-    private (double Low, double High)? Range(CoilCircuit circuit, int a, int b, (bool Direct, string Group) group)
+    private (double Low, double High)? Range(
+        CoilCircuit circuit,
+        int a,
+        int b,
+        (bool Direct, string Group) group
+    )
     {
         var builder = Frame(circuit, group);
         var corners = new List<IReadOnlyList<Complex>>();

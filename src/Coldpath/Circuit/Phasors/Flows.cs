@@ -44,8 +44,14 @@ internal sealed class Flows
         while (true)
         {
             var source = sources[net].DefaultIfEmpty().MaxBy(s => sign * s.Into);
-            var next = at[net].Where(f => !passed.Contains(f.Name)).DefaultIfEmpty().MaxBy(f => sign * f.Into);
-            var (most, own) = (next.Name is null ? 0 : sign * next.Into, source.Source is null ? 0 : sign * source.Into);
+            var next = at[net]
+                .Where(f => !passed.Contains(f.Name))
+                .DefaultIfEmpty()
+                .MaxBy(f => sign * f.Into);
+            var (most, own) = (
+                next.Name is null ? 0 : sign * next.Into,
+                source.Source is null ? 0 : sign * source.Into
+            );
             if (own > Least && own >= most)
                 return (steps, source.Source);
             if (most <= Least)

@@ -51,18 +51,17 @@ public sealed class Readings
         return mine.Zip(reference).Sum(p => (p.First * Complex.Conjugate(p.Second)).Real) / size;
     }
 
-    internal Complex[] Currents(string element) =>
+    private Complex[] Currents(string element) =>
         [.. solved.Select(s => s.Currents.GetValueOrDefault(element))];
 
-    internal Complex[]? Between(string a, string b)
+    private Complex[]? Between(string a, string b)
     {
         if (
             !nodeOf.TryGetValue(network.Mesh.Net(a), out var from)
             || !nodeOf.TryGetValue(network.Mesh.Net(b), out var to)
         )
             return null;
-        var all = solved.Select(s => s.Solution.Between(from, to)).ToArray();
-        return all.Any(v => v is null) ? null : [.. all.Select(v => v!.Value)];
+        return [.. solved.Select(s => s.Solution.Between(from, to)).OfType<Complex>()];
     }
 
     private static (bool Direct, string Group) GroupOf(Supply supply) =>
@@ -79,7 +78,9 @@ public sealed class Readings
         foreach (var supply in on.GroupBy(s => s.SupplyIndex))
             builder.Add(supply, GroupOf(supply.First().Supply) == group);
         var unknown = new List<string>();
-        var valves = network.Mesh.Links.Where(l => l.Type == ElementType.Diode && conducting.Holds(l.Closed)).ToArray();
+        var valves = network
+            .Mesh.Links.Where(l => l.Type == ElementType.Diode && conducting.Holds(l.Closed))
+            .ToArray();
         foreach (var link in network.Mesh.Links.Except(valves))
             if (conducting.Passes(link) || conducting.Holds(link.Closed))
                 Add(link);
@@ -89,7 +90,8 @@ public sealed class Readings
             builder.Add(transformer);
         Unknown = [.. unknown.Distinct()];
         var circuit = builder.Build(network.Mesh.Earth);
-        Refused ??= valves.Length > 0 && !group.Direct ? "a diode on alternating voltage is not solved" : null;
+        Refused ??=
+            valves.Length > 0 && !group.Direct ? "a diode on alternating voltage is not solved" : null;
         if (Refused is not null)
             return;
         if (NodalAnalysis.Solve(circuit) is not { } solution)

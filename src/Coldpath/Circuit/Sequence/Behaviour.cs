@@ -35,7 +35,12 @@ public sealed class Behaviour
         : this(network, constraints, new ShortCircuits(network.Netlist, network, constraints)) { }
 
     private Behaviour(Network network, Constraints constraints, ShortCircuits shorts)
-        : this(network, constraints, shorts, new Transitions(network, constraints, shorts).Of(network.Netlist)) { }
+        : this(
+            network,
+            constraints,
+            shorts,
+            new Transitions(network, constraints, shorts).Of(network.Netlist)
+        ) { }
 
     private Behaviour(
         Network network,

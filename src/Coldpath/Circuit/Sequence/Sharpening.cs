@@ -66,7 +66,9 @@ internal sealed class Sharpening(Network network, Diagram reachable)
             return null;
         var variable = space.Variables[transition.Variable];
         return variable
-            .Moves.Where(m => m.From == variable.Values[transition.From] && m.To == variable.Values[transition.To])
+            .Moves.Where(m =>
+                m.From == variable.Values[transition.From] && m.To == variable.Values[transition.To]
+            )
             .Select(m => CoilThresholds.Of(variable, m))
             .FirstOrDefault(t => t is not null);
     }

@@ -33,12 +33,26 @@ internal static class BurdenBands
     {
         var rated = ratings[Voltage];
         return Derived(ratings, Burden) is { } range
-            ? [Of(Expression.True, rated?.Value, rated?.Unit is { } unit && Arithmetic.IsDirect(unit), range, Resistive)]
+            ?
+            [
+                Of(
+                    Expression.True,
+                    rated?.Value,
+                    rated?.Unit is { } unit && Arithmetic.IsDirect(unit),
+                    range,
+                    Resistive
+                ),
+            ]
             : [];
     }
 
     /// <summary>Of a coil; with alternating voltage it takes its inrush while the armature is out.</summary>
-    public static IReadOnlyList<Burden> OfCoil(RatingBook ratings, double? volts, bool direct, string armature)
+    public static IReadOnlyList<Burden> OfCoil(
+        RatingBook ratings,
+        double? volts,
+        bool direct,
+        string armature
+    )
     {
         var closed = Given(ratings, Burden);
         var open = Given(ratings, Inrush);

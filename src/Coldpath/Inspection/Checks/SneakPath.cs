@@ -15,7 +15,8 @@ public sealed class SneakPath : Check
             Severity = Severity.Defect,
             Title =
                 "A coil is pulled in, or held, by current that comes through another load or backwards through a contact.",
-            Why = "A device works that nobody has called: it starts by itself, or it does not let go when it is told to.",
+            Why =
+                "A device works that nobody has called: it starts by itself, or it does not let go when it is told to.",
             Reference = "common practice (sneak circuit analysis); coil limits IEC 60947-4-1, 8.2.1.2",
             Remedy =
                 "part the circuits that the current comes across: a contact or a blocking diode of its own for each, a return of its own for each load",
@@ -68,7 +69,9 @@ public sealed class SneakPath : Check
     private static IEnumerable<string> Between(Evidence e, CurrentPath path, Variable armature) =>
         path
             .Steps.Select(s => (s.Name, Element: e.Devices.TryElement(s.Name)))
-            .Where(s => s.Element is null or { Type: ElementType.Load or ElementType.Diode or ElementType.Series })
+            .Where(s =>
+                s.Element is null or { Type: ElementType.Load or ElementType.Diode or ElementType.Series }
+            )
             .Select(s => s.Element?.Device ?? s.Name)
             .Where(device => device != armature.Device && e.Devices.Known(device))
             .Distinct();

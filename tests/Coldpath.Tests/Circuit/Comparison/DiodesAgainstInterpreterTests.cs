@@ -31,7 +31,9 @@ public class DiodesAgainstInterpreterTests(ITestOutputHelper output)
                 output.WriteLine(Disagreement.Told(netlist, interpreter));
             }
         }
-        output.WriteLine($"{Panels} panels, in {passing} a diode changes what is energised, in {shorted} the battery is shorted");
+        output.WriteLine(
+            $"{Panels} panels, in {passing} a diode changes what is energised, in {shorted} the battery is shorted"
+        );
         wrong.Should().BeEmpty();
         passing.Should().BeGreaterThan(Panels / 10);
         shorted.Should().BeGreaterThan(Panels / 20);

@@ -58,7 +58,9 @@ public class AgainstSpiceTests(ITestOutputHelper output)
             if (!HasDiode(circuit))
                 Decision(judged, circuit.Rated).Should().Be(Decision(part), $"circuit {seed}");
             else
-                Decision(readings.Volts(SneakCircuit.A, SneakCircuit.B)!.Value / circuit.Rated).Should().Be(Decision(part));
+                Decision(readings.Volts(SneakCircuit.A, SneakCircuit.B)!.Value / circuit.Rated)
+                    .Should()
+                    .Be(Decision(part));
         }
         output.WriteLine(
             $"{Circuits} circuits ({direct} on direct voltage), {compared} nets, {pulling} pulling, {staying} not, {near} near a threshold"

@@ -22,7 +22,10 @@ internal sealed record SneakCircuit(Netlist Netlist, double Rated, bool Direct)
         var elements = new List<Element>
         {
             Of("bond", ElementType.Conductor, "n2", "PE"),
-            Of(Coil, ElementType.Load, A, B) with { Ohms = Load(random, direct, coil: true) },
+            Of(Coil, ElementType.Load, A, B) with
+            {
+                Ohms = Load(random, direct, coil: true),
+            },
         };
         if (random.Next(2) == 0)
             elements.Add(Of("back", ElementType.Contact, B, "n2") with { Ohms = new(0.001, 0) });
@@ -70,7 +73,8 @@ internal sealed record SneakCircuit(Netlist Netlist, double Rated, bool Direct)
                 ? element with
                 {
                     // A contact between free nets only: none joins two rails.
-                    Closed = random.Next(3) > 0 && !IsRail(a) && !IsRail(b) ? Expression.True : Expression.False,
+                    Closed =
+                        random.Next(3) > 0 && !IsRail(a) && !IsRail(b) ? Expression.True : Expression.False,
                     Ohms = new(0.001, 0),
                 }
             : element;
@@ -81,7 +85,10 @@ internal sealed record SneakCircuit(Netlist Netlist, double Rated, bool Direct)
     private static Ohms Load(Random random, bool direct, bool coil)
     {
         var size = Math.Pow(10, 1.8 + random.NextDouble() * 1.6) * (coil ? 6 : 1);
-        var factor = direct ? 1 : coil ? 0.4 : 0.3 + 0.7 * random.NextDouble();
+        var factor =
+            direct ? 1
+            : coil ? 0.4
+            : 0.3 + 0.7 * random.NextDouble();
         return new(size * factor, size * Math.Sqrt(1 - factor * factor));
     }
 
@@ -97,7 +104,14 @@ internal sealed record SneakCircuit(Netlist Netlist, double Rated, bool Direct)
             Ohms = new(0.001, 0),
             Conductors =
             [
-                new("hot", net, volts, direct ? 0 : 30, direct ? Polarity.Plus : Polarity.Alternating, Expression.True),
+                new(
+                    "hot",
+                    net,
+                    volts,
+                    direct ? 0 : 30,
+                    direct ? Polarity.Plus : Polarity.Alternating,
+                    Expression.True
+                ),
                 new("return", "n2", 0, 0, direct ? Polarity.Minus : Polarity.Alternating, Expression.True),
             ],
         };
@@ -109,7 +123,11 @@ internal sealed record SneakCircuit(Netlist Netlist, double Rated, bool Direct)
             Name = "T1",
             Type = ConverterType.Transformer,
             Inputs = [nets[^1], "n2"],
-            Windings = [[nets[^1], "n2"], ["n3", "n4"]],
+            Windings =
+            [
+                [nets[^1], "n2"],
+                ["n3", "n4"],
+            ],
             When = Expression.False,
             Ratio = 2,
             Ohms = new(0.001, 0),

@@ -90,7 +90,10 @@ public class SparseLuTests
 
         void Stamp(int a, int b)
         {
-            var admittance = Complex.FromPolarCoordinates(Math.Pow(10, random.NextDouble() * 6 - 4), random.NextDouble() - 0.5);
+            var admittance = Complex.FromPolarCoordinates(
+                Math.Pow(10, random.NextDouble() * 6 - 4),
+                random.NextDouble() - 0.5
+            );
             Add(a, a, admittance);
             if (b < 0)
                 return;

@@ -39,12 +39,14 @@ internal static partial class SpiceDeck
     {
         var netlist = circuit.Netlist;
         var deck = new StringBuilder($"* {netlist.Panel}\n.options rshunt=1e12 reltol=1e-6\n");
-        deck.Append("* ideal but for the drop, which is a source of its own\n.model ideal d(is=1e-9 n=0.01)\n");
+        deck.Append(
+            "* ideal but for the drop, which is a source of its own\n.model ideal d(is=1e-9 n=0.01)\n"
+        );
         for (var i = 0; i < netlist.Elements.Count; i++)
             Write(deck, netlist, netlist.Elements[i], i);
         for (var s = 0; s < netlist.Supplies.Count; s++)
-            for (var c = 0; c < 2; c++)
-                Write(deck, circuit, netlist.Supplies[s].Conductors[c], $"{s}_{c}", $"star{s}");
+        for (var c = 0; c < 2; c++)
+            Write(deck, circuit, netlist.Supplies[s].Conductors[c], $"{s}_{c}", $"star{s}");
         foreach (var t in netlist.Converters)
             Write(deck, t);
         deck.Append(".control\nset numdgt=10\n");

@@ -19,7 +19,10 @@ public class SharpenedTests
     public void What_the_lamp_leaves_decides(double lamp, bool reached, bool uncertain)
     {
         var behaviour = new Behaviour(Panel(new Ohms(lamp, 0)), new DiagramTable());
-        behaviour.ShortestTo(behaviour.Of(In))!.ThroughUncertain.Should().BeTrue("without the solver nobody knows");
+        behaviour
+            .ShortestTo(behaviour.Of(In))!
+            .ThroughUncertain.Should()
+            .BeTrue("without the solver nobody knows");
 
         var sharpened = behaviour.Sharpened();
         var story = sharpened.ShortestTo(sharpened.Of(In));
@@ -43,7 +46,10 @@ public class SharpenedTests
         var netlist = Panel(new Ohms(150, 0));
         var intent = new Intent { Form = IntentForm.Never, When = In };
 
-        new Questions(new Behaviour(netlist, new DiagramTable())).Answer(intent).Outcome.Should().Be(Outcome.Refuted);
+        new Questions(new Behaviour(netlist, new DiagramTable()))
+            .Answer(intent)
+            .Outcome.Should()
+            .Be(Outcome.Refuted);
         new Questions(new Behaviour(netlist, new DiagramTable()).Sharpened())
             .Answer(intent)
             .Outcome.Should()
@@ -201,9 +207,18 @@ public class SharpenedTests
             ],
             Elements =
             [
-                Of("S1", ElementType.Contact, "p", "x") with { Closed = new VariableIs("S1", "closed") },
-                Of("P1", ElementType.Load, "x", "y") with { Ohms = lamp },
-                Of("K1", ElementType.Load, "y", "m") with { Ohms = new(100, 0) },
+                Of("S1", ElementType.Contact, "p", "x") with
+                {
+                    Closed = new VariableIs("S1", "closed"),
+                },
+                Of("P1", ElementType.Load, "x", "y") with
+                {
+                    Ohms = lamp,
+                },
+                Of("K1", ElementType.Load, "y", "m") with
+                {
+                    Ohms = new(100, 0),
+                },
             ],
         };
 
