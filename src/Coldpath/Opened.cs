@@ -32,7 +32,14 @@ internal sealed class Opened
         var bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
         if (bound.Netlist is not { } netlist)
             return new(source, bound, null);
-        var behaviour = new Behaviour(netlist.WithoutFailures(), new DiagramTable(cancellation: stop));
-        return new(source, bound, new Evidence(source, bound.Panel, netlist, behaviour.Sharpened()));
+        return new(source, bound, new Evidence(source, bound.Panel, netlist, BehaviourOf(netlist, stop)));
+    }
+
+    /// <summary>With uncertain coils judged, where there is room for the search that this takes.</summary>
+    private static Behaviour BehaviourOf(Netlist netlist, CancellationToken stop)
+    {
+        var whole = netlist.WithoutFailures();
+        return new Behaviour(whole, new DiagramTable(cancellation: stop)).Sharpened()
+            ?? new Behaviour(whole, new DiagramTable(cancellation: stop));
     }
 }

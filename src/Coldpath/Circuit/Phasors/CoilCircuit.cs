@@ -177,7 +177,8 @@ internal sealed class CoilCircuit
 
     /// <summary>A winding of a machine, which feeds back while it turns.</summary>
     private bool Turns(Link link) =>
-        Netlist.Loads.Any(l =>
+        link is { Type: ElementType.Load, Element.Burdens.Count: 0 }
+        && Netlist.Loads.Any(l =>
             l.Elements.Contains(link.Element.Id)
             && l.Modes.Any(m => m.Feed.Count == 3 || m.Speed is not null || m.Turns != Turning.Any)
         );

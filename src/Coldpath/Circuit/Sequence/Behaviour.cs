@@ -15,6 +15,7 @@ public sealed class Behaviour
     private readonly Constraints constraints;
     private readonly ShortCircuits shorts;
     private readonly Sharpening solver;
+    private readonly Behaviour? unjudged;
     private readonly Lazy<Reach> sure;
     private readonly Lazy<Reach> possible;
     private readonly Lazy<StoryFinder> sureStories;
@@ -46,9 +47,11 @@ public sealed class Behaviour
         Network network,
         Constraints constraints,
         ShortCircuits shorts,
-        IReadOnlyList<Transition> transitions
+        IReadOnlyList<Transition> transitions,
+        Behaviour? unjudged = null
     )
     {
+        this.unjudged = unjudged;
         Netlist = network.Netlist;
         Space = network.States;
         Network = network;
@@ -125,6 +128,19 @@ public sealed class Behaviour
     /// <summary>The variables whose coil is uncertain in some reachable state.</summary>
     public IReadOnlyList<int> UncertainVariables => uncertain.Value;
 
+    /// <summary>The same panel before its uncertain coils were put to the solver; this one when they were not.</summary>
+    public Behaviour Unjudged => unjudged ?? this;
+
+    /// <summary>The variables of whose coil the solver decided something.</summary>
+    public IReadOnlyList<int> JudgedVariables =>
+        [
+            .. Transitions
+                .Zip(Unjudged.Transitions)
+                .Where(t => t.First != t.Second)
+                .Select(t => t.First.Variable)
+                .Distinct(),
+        ];
+
     internal DiagramTable Table => Space.Table;
 
     /// <summary>States in which the condition holds.</summary>
@@ -136,10 +152,10 @@ public sealed class Behaviour
         Table.AnyOf(Transitions.Where(t => t.Variable == variable).Select(t => t.Blocked));
 
     /// <summary>
-    /// The same panel with uncertain coils put to the solver, as far as it can decide; this one when it decides nothing or the
-    /// search is cut short.
+    /// The same panel with uncertain coils put to the solver, as far as it can decide; this one when it decides nothing,
+    /// null when the search was cut short.
     /// </summary>
-    public Behaviour Sharpened()
+    public Behaviour? Sharpened()
     {
         try
         {
@@ -149,11 +165,11 @@ public sealed class Behaviour
             Transition[] sharpened = [.. Transitions.Select(sharpening.Of)];
             return sharpened.SequenceEqual(Transitions)
                 ? this
-                : new Behaviour(Network, constraints, shorts, sharpened);
+                : new Behaviour(Network, constraints, shorts, sharpened, this);
         }
         catch (Exception cut) when (cut is DiagramLimitException or OperationCanceledException)
         {
-            return this;
+            return null;
         }
     }
 

@@ -16,8 +16,12 @@ internal sealed class Sharpening(Network network, Diagram reachable)
 {
     private const int MostSets = 100;
 
+    /// <summary>So many elements are looked at in all, one for each set that it may matter to.</summary>
+    private const long MostElements = 30_000_000;
+
     private readonly CoilVoltages voltages = new();
     private readonly StateSpace space = network.States;
+    private long setsLeft = MostElements / Math.Max(1, network.Netlist.Elements.Count);
 
     /// <summary>The transition with what could be decided of it.</summary>
     public Transition Of(Transition transition)
@@ -30,7 +34,7 @@ internal sealed class Sharpening(Network network, Diagram reachable)
         var (never, always) = (Diagram.False, Diagram.False);
         var table = space.Table;
         var left = table.And(transition.Uncertain, reachable);
-        for (var sets = 0; sets < MostSets && space.First(left) is { } state; sets++)
+        for (var sets = 0; sets < MostSets && setsLeft-- > 0 && space.First(left) is { } state; sets++)
         {
             var (ruling, condition) = Judge(thresholds, state);
             if (ruling == Ruling.Never)

@@ -24,7 +24,7 @@ public class SharpenedTests
             .ThroughUncertain.Should()
             .BeTrue("without the solver nobody knows");
 
-        var sharpened = behaviour.Sharpened();
+        var sharpened = behaviour.Sharpened()!;
         var story = sharpened.ShortestTo(sharpened.Of(In));
 
         (story is not null).Should().Be(reached);
@@ -34,7 +34,7 @@ public class SharpenedTests
     [Fact]
     public void An_impedance_that_nobody_knows_leaves_it_uncertain()
     {
-        var behaviour = new Behaviour(Panel(new Ohms(0, 0)), new DiagramTable()).Sharpened();
+        var behaviour = new Behaviour(Panel(new Ohms(0, 0)), new DiagramTable()).Sharpened()!;
 
         behaviour.ShortestTo(behaviour.Of(In))!.ThroughUncertain.Should().BeTrue();
     }
@@ -50,7 +50,7 @@ public class SharpenedTests
             .Answer(intent)
             .Outcome.Should()
             .Be(Outcome.Refuted);
-        new Questions(new Behaviour(netlist, new DiagramTable()).Sharpened())
+        new Questions(new Behaviour(netlist, new DiagramTable()).Sharpened()!)
             .Answer(intent)
             .Outcome.Should()
             .NotBe(Outcome.Refuted);
@@ -67,7 +67,7 @@ public class SharpenedTests
             var behaviour = new Behaviour(netlist, new DiagramTable());
             if (!behaviour.RestsOnUncertain)
                 continue;
-            var sharpened = behaviour.Sharpened();
+            var sharpened = behaviour.Sharpened()!;
             open++;
             decided += ReferenceEquals(behaviour, sharpened) ? 0 : 1;
             var table = behaviour.Space.Table;
