@@ -42,7 +42,7 @@ public static class ReverseContacts
         );
         var among = table.AllOf(
             evidence.Settled,
-            evidence.AllSupplied,
+            evidence.Intact,
             !evidence.Behaviour.Shorted,
             network.Closed(contact.Id),
             fed

@@ -77,10 +77,10 @@ public static class Sneaks
             ?? Find(evidence, armature, move, table.And(held, move.Uncertain), sure: false);
     }
 
-    /// <summary>Every supply there, no short, and no solid way to both sides of the coil.</summary>
+    /// <summary>Every supply there, no fuse blown, no short, and no solid way to both sides of the coil.</summary>
     private static Diagram Among(Evidence evidence, Variable armature) =>
         evidence.Table.AllOf(
-            evidence.AllSupplied,
+            evidence.Intact,
             !evidence.Behaviour.Shorted,
             !evidence.Of(new Energised(armature.Coil[0], armature.Coil[1], Grade.Solid, 0, null))
         );

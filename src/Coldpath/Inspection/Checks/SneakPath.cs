@@ -21,7 +21,7 @@ public sealed class SneakPath : Check
             Remedy =
                 "part the circuits that the current comes across: a contact or a blocking diode of its own for each, a return of its own for each load",
             Limits =
-                "Where the burden of a coil or lamp is not given, the usual range is taken; voltages that pass a motor's windings or a supply that is off are not known and are left out. Every supply is taken as present.",
+                "Where the burden of a coil or lamp is not given, the usual range is taken; voltages that pass a motor's windings or a supply that is off are not known and are left out. Every supply is taken as present and every fuse as whole.",
             Example = new(
                 "direct-on-line",
                 ["lamp                 P1    green \"running\"", "rung 3  11  -> NO Q1 -> coil K1 -> 2"],
