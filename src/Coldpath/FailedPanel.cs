@@ -1,4 +1,3 @@
-using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Devices;
 using Coldpath.Findings;
@@ -66,13 +65,7 @@ internal sealed class FailedPanel
         var begun = failing with { Variables = [.. Begun(failing.Variables, failed)] };
         var pinned = begun.AtRest(failed);
         var left = pinned with { Variables = [.. pinned.Variables.Where(v => !failed.Contains(v.Name))] };
-        return new(
-            source,
-            bound.Panel,
-            left,
-            new Behaviour(left, new DiagramTable(cancellation: stop)),
-            stop: stop
-        );
+        return new(source, bound.Panel, left, Behaviour.Judged(left, stop), stop: stop);
     }
 
     /// <summary>Failed from the start; a part that can stick only away from rest stands away from rest.</summary>

@@ -1,4 +1,3 @@
-using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Devices;
 using Coldpath.Findings;
@@ -38,7 +37,7 @@ internal sealed class Opened
         var bound = PanelBinder.Bind(parsed, KindLibrary.Standard);
         if (bound.Netlist is not { } netlist)
             return new(source, bound, null);
-        var behaviour = new Behaviour(netlist.WithoutFailures(), new DiagramTable(cancellation: stop));
+        var behaviour = Behaviour.Judged(netlist.WithoutFailures(), stop);
         return new(source, bound, new Evidence(source, bound.Panel, netlist, behaviour, failures, stop));
     }
 }

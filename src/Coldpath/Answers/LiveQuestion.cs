@@ -111,11 +111,15 @@ public sealed class LiveQuestion(Evidence evidence)
     {
         var behaviour = evidence.Behaviour;
         var passed = made.SelectMany(o => o.Steps.Select(s => s.After).Append(o.State)).ToArray();
-        return behaviour
-            .Transitions.Where(t => passed.Any(state => behaviour.Space.Holds(t.Uncertain, state)))
-            .Select(t => evidence.Netlist.Variables[t.Variable].Device)
-            .Distinct()
-            .Select(device => $"whether {device} moves is uncertain on the way: it was taken not to");
+        return (
+            from move in behaviour.Transitions
+            let state = passed.FirstOrDefault(s => behaviour.Space.Holds(move.Uncertain, s))
+            where state is not null
+            let device = evidence.Netlist.Variables[move.Variable].Device
+            group behaviour.Read(move, state) by device into readings
+            select $"whether {readings.Key} moves is uncertain on the way: it was taken not to"
+                + (readings.First() is { } reading ? $"; {VoltageWords.Of(reading, readings.Key)}" : "")
+        );
     }
 
     private string Why(Operation operation, Refusal refusal) =>

@@ -35,6 +35,17 @@ public sealed class WhyQuestion(Evidence evidence)
         var live = evidence.Network.Live(point.Net);
         var story =
             behaviour.ShortestTo(evidence.Table.And(live, evidence.Settled)) ?? behaviour.ShortestTo(live);
+        if (story is null && behaviour.Unjudged.ShortestTo(live) is { } doubted)
+            return answer with
+            {
+                CanBeLive = Verdict.Open,
+                Reach = new Reaches(evidence, doubted.End).Of(point),
+                Story = evidence.Tell(doubted),
+                Incomplete =
+                [
+                    "only a calculation rules the story out, with the usual burdens where none are given: take the point as live",
+                ],
+            };
         if (story is null)
             return answer with { CanBeLive = Verdict.No, Proof = Proof(point) };
         return answer with

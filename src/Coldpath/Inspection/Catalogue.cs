@@ -35,6 +35,7 @@ public static class Catalogue
         new CoilVoltageMismatch(),
         new EarthedConductorSwitched(),
         new ChannelBridged(),
+        new SneakPath(),
         new SingleChannelEmergencyStop(),
         new UnearthedControlUnwatched(),
         new UnconnectedPole(),

@@ -1,5 +1,6 @@
 using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Phasors;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Circuit.States;
 using Coldpath.Findings;
@@ -113,7 +114,7 @@ public sealed class Evidence
             ? failing[most].Value
             : FailureParts.Of(Whole.Netlist, most).Select(part => Search(part, most));
 
-    private Behaviour Search(Netlist part, int most) => new(part, new DiagramTable(cancellation: stop), most);
+    private Behaviour Search(Netlist part, int most) => Behaviour.Judged(part, stop, most);
 
     private Lazy<IReadOnlyList<Behaviour>> SearchAll(int most) =>
         new(() => [.. FailureParts.Of(Whole.Netlist, most).Select(part => Search(part, most))]);
@@ -200,6 +201,31 @@ public sealed class Evidence
     /// <summary>A path as a reader follows it: the supply's conductor, then points and devices to the end.</summary>
     public IReadOnlyList<string> Steps(ConductingPath path) =>
         [$"{path.Supply} {path.Conductor}", .. path.Steps.Select(ElementName)];
+
+    /// <summary>The way of a current, with the direction in each element and what it amounts to.</summary>
+    public IReadOnlyList<string> Steps(CurrentPath path) =>
+        [
+            path.From ?? "?",
+            .. path.Steps.Select(s => Directed(s) + (s.Amperes > 0 ? $" ({VoltageWords.Of(s)})" : "")),
+            path.To ?? "?",
+        ];
+
+    /// <summary>"K1:13-14"; "K1:14-13" when current passes it that way.</summary>
+    private string Directed(CurrentStep step)
+    {
+        if (Devices.TryElement(step.Name) is not { } element)
+            return step.Name;
+        var name = ElementName(step.Name);
+        var ends = name[(name.IndexOf(':', StringComparison.Ordinal) + 1)..];
+        var points = Netlist.Points.Where(p => p.Device == element.Device).ToArray();
+        foreach (var a in points.Where(p => p.Net == step.From))
+        foreach (var b in points.Where(p => p.Net == step.To))
+            if (ends == $"{Marking(b)}-{Marking(a)}")
+                return $"{element.Device}:{Marking(a)}-{Marking(b)}";
+        return name;
+
+        string Marking(Point point) => point.Name[(element.Device.Length + 1)..];
+    }
 
     /// <summary>"Q1:1/L1-2/T1" for an element of a device; a coupling keeps its name.</summary>
     public string ElementName(string id) =>

@@ -70,11 +70,14 @@ public static class Inspector
     /// <summary>Coils that were followed both ways: what is proved holds whatever they do.</summary>
     private static IEnumerable<string> Followed(Evidence evidence)
     {
-        var devices = evidence
-            .Behaviour.UncertainVariables.Select(v => evidence.Netlist.Variables[v].Device)
-            .Distinct()
-            .ToArray();
+        var judged = DevicesOf(evidence, evidence.Behaviour.JudgedVariables);
+        if (judged.Length > 0)
+            yield return $"what {Evidence.List(judged)} get through other loads was calculated, with the usual burdens where none are given";
+        var devices = DevicesOf(evidence, evidence.Behaviour.UncertainVariables);
         if (devices.Length > 0)
             yield return $"with a conductor lost {Evidence.List(devices)} may pull in, hold or drop: both were followed";
     }
+
+    private static string[] DevicesOf(Evidence evidence, IEnumerable<int> variables) =>
+        [.. variables.Select(v => evidence.Netlist.Variables[v].Device).Distinct()];
 }

@@ -1,3 +1,4 @@
+using Coldpath.Circuit.Phasors;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Circuit.States;
 using Coldpath.Findings;
@@ -8,12 +9,33 @@ namespace Coldpath.Inspection;
 /// <summary>Turns moves into sentences: what somebody does, or sees happen.</summary>
 public sealed class Narration(IReadOnlyList<Variable> variables)
 {
-    /// <summary>The steps of a story, in order.</summary>
-    public static IReadOnlyList<StoryStep> Tell(Story story) =>
-        new Narration(story.Variables).Tell(story.Steps);
+    /// <summary>The steps of a story, in order, with the volts wherever a coil was put to the solver.</summary>
+    public static IReadOnlyList<StoryStep> Tell(Story story)
+    {
+        var narration = new Narration(story.Variables);
+        var before = story.Start;
+        var told = new List<StoryStep>();
+        foreach (var step in story.Steps)
+        {
+            told.Add(narration.Tell(step.Move, story.Behaviour.Read(step.Move, before)));
+            before = step.After;
+        }
+        return told;
+    }
 
     public IReadOnlyList<StoryStep> Tell(IEnumerable<Step> steps) =>
         [.. steps.Select(step => Tell(step.Move))];
+
+    private StoryStep Tell(Transition move, CoilReading? reading)
+    {
+        var step = Tell(move);
+        return reading is null
+            ? step
+            : step with
+            {
+                Text = $"{step.Text}: {VoltageWords.Of(reading, variables[move.Variable].Device)}",
+            };
+    }
 
     /// <summary>Every variable with its value, in declared order.</summary>
     public IReadOnlyList<KeyValuePair<string, string>> Values(State state) =>

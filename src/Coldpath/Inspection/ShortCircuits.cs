@@ -73,6 +73,23 @@ public static class ShortCircuits
                 evidence.Of(a.Item.Present),
                 evidence.Of(b.Present)
             );
-        return evidence.Table.And(evidence.Network.Short(supply.Name), evidence.Table.AnyOf(joins));
+        return evidence.Table.And(
+            evidence.Network.Short(supply.Name),
+            evidence.Table.AnyOf(joins.Concat(ThroughDiodes(evidence, supply)))
+        );
     }
+
+    /// <summary>Plus at the anode of a diode and minus at its cathode.</summary>
+    private static IEnumerable<Diagram> ThroughDiodes(Evidence evidence, Supply supply) =>
+        from diode in evidence.Netlist.Elements
+        where diode.Type == ElementType.Diode
+        from plus in supply.Conductors
+        where plus.Polarity == Polarity.Plus
+        from minus in supply.Conductors
+        where minus.Polarity == Polarity.Minus
+        select evidence.Table.AllOf(
+            evidence.Network.Closed(diode.Id),
+            evidence.Network.Reached(diode.A, supply.Name, plus.Name, Grade.Solid),
+            evidence.Network.Reached(diode.B, supply.Name, minus.Name, Grade.Solid)
+        );
 }

@@ -64,6 +64,7 @@ public static class Conditions
                     {
                         Closed = rewrite(e.Closed),
                         Leaks = e.Leaks is { } leaks ? rewrite(leaks) : null,
+                        Burdens = [.. e.Burdens.Select(b => b with { When = rewrite(b.When) })],
                     }
                 ),
             ],

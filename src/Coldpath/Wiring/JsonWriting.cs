@@ -49,11 +49,15 @@ internal static class JsonWriting
     }
 
     /// <summary>Resistance and reactance as a pair.</summary>
-    public static void WriteOhms(this Utf8JsonWriter json, Ohms ohms)
+    public static void WriteOhms(this Utf8JsonWriter json, Ohms ohms) =>
+        json.WriteRange("ohms", ohms.Resistance, ohms.Reactance);
+
+    /// <summary>Two numbers as an array.</summary>
+    public static void WriteRange(this Utf8JsonWriter json, string name, double first, double second)
     {
-        json.WriteStartArray("ohms");
-        json.WriteNumberValue(ohms.Resistance);
-        json.WriteNumberValue(ohms.Reactance);
+        json.WriteStartArray(name);
+        json.WriteNumberValue(first);
+        json.WriteNumberValue(second);
         json.WriteEndArray();
     }
 

@@ -217,9 +217,30 @@ public sealed record Element
     /// <summary>Null: leaks whenever not closed for a semiconductor, never for anything else.</summary>
     public Expression? Leaks { get; init; }
     public Ohms Ohms { get; init; }
+
+    /// <summary>What a load takes; the first whose condition holds counts. Empty: not known, unless ohms are given.</summary>
+    public IReadOnlyList<Burden> Burdens { get; init; } = [];
     public string? Size { get; init; }
     public double? Metres { get; init; }
 }
+
+/// <summary>What a load takes at its rated voltage, as the range that a rating leaves open.</summary>
+/// <param name="When">Over variables: a coil takes more with its armature out.</param>
+/// <param name="Volts">Rated voltage; null when not given.</param>
+/// <param name="Direct">Made for direct voltage.</param>
+/// <param name="Least">Volt-amperes; 0 when it may take nothing at all.</param>
+/// <param name="Most">Volt-amperes.</param>
+/// <param name="LeastFactor">Power factor with alternating voltage.</param>
+/// <param name="MostFactor">Power factor with alternating voltage.</param>
+public sealed record Burden(
+    Expression When,
+    double? Volts,
+    bool Direct,
+    double Least,
+    double Most,
+    double LeastFactor,
+    double MostFactor
+);
 
 public enum ControlUse
 {

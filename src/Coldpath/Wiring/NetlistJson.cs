@@ -136,9 +136,21 @@ public static class NetlistJson
         if (element.Leaks is { } leaks)
             json.WriteExpression("leaks", leaks);
         json.WriteOhms(element.Ohms);
+        if (element.Burdens.Count > 0)
+            json.WriteObjects("burdens", element.Burdens, BurdenMembers);
         json.WriteOptional("size", element.Size);
         if (element.Metres is { } metres)
             json.WriteNumber("metres", metres);
+    }
+
+    private static void BurdenMembers(Utf8JsonWriter json, Burden burden)
+    {
+        json.WriteExpression("when", burden.When);
+        if (burden.Volts is { } volts)
+            json.WriteNumber("volts", volts);
+        json.WriteBoolean("dc", burden.Direct);
+        json.WriteRange("va", burden.Least, burden.Most);
+        json.WriteRange("factor", burden.LeastFactor, burden.MostFactor);
     }
 
     private static void ConstraintMembers(Utf8JsonWriter json, Constraint constraint)

@@ -157,6 +157,7 @@ public class StandardKindsTests
         "brake rectifier T5 400 V to 180 V",
         "surge arrester F9 275 V, discharge current 20 kA, poles 4",
         "surge arrester F9 275 V, type 2, signal contact",
+        "diode R8 600 V, 3 A",
         "suppressor R9 varistor",
         "suppressor R9 diode",
         "output filter R4 30 A",

@@ -98,6 +98,15 @@ public sealed class Network
                 .Select(source => feeding.Reaches(source, mesh.Net(net), grade))
         );
 
+    /// <summary>This conductor of the supply is on and reaches the net at the grade.</summary>
+    public Diagram Reached(string net, string supply, string conductor, Grade grade) =>
+        Table.AnyOf(
+            Sources
+                .BySupply[Sources.IndexOf(supply)]
+                .Where(source => source.Conductor.Name == conductor)
+                .Select(source => feeding.Reaches(source, mesh.Net(net), grade))
+        );
+
     /// <summary>Joined to earth by closed conductors alone.</summary>
     public Diagram TiedHard(string net) => earthing.Value.TiedHard(mesh.Net(net));
 

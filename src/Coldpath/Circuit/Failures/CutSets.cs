@@ -93,7 +93,7 @@ public sealed class CutSets
         FailureSet Told(int[] members)
         {
             var states = Table.And(reached, Space.Failed(members));
-            var story = Phases.Story(Space, uncertain, states, [.. found.Phases]);
+            var story = Phases.Story(behaviour, uncertain, states, [.. found.Phases]);
             return new(behaviour, [.. members.Select(m => Space.Variables[m])], states, story);
         }
     }

@@ -54,12 +54,7 @@ public sealed class Revealing
     {
         var first = behaviour.ShortestTo(certain.Begins(ends))!;
         var rest = certain.Steps(first.End, ends);
-        var story = new Story(
-            first.Variables,
-            first.Start,
-            [.. first.Steps, .. rest],
-            first.ThroughUncertain
-        );
+        var story = new Story(behaviour, first.Start, [.. first.Steps, .. rest], first.ThroughUncertain);
         return new(failure, Disclosure.Revealed) { Story = story, Signs = [.. Signs(first.End, story.End)] };
     }
 

@@ -1,5 +1,6 @@
 using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Phasors;
 using Coldpath.Circuit.States;
 using Coldpath.Wiring;
 
@@ -13,6 +14,8 @@ public sealed class Behaviour
 {
     private readonly Constraints constraints;
     private readonly ShortCircuits shorts;
+    private readonly Sharpening solver;
+    private readonly Behaviour? unjudged;
     private readonly Lazy<Reach> sure;
     private readonly Lazy<Reach> possible;
     private readonly Lazy<StoryFinder> sureStories;
@@ -30,13 +33,38 @@ public sealed class Behaviour
     /// for any that have.
     /// </param>
     public Behaviour(Netlist netlist, DiagramTable table, int? failures = null)
+        : this(NetworkOf(netlist, new StateSpace(netlist, table, failures: failures))) { }
+
+    private Behaviour(Network network)
+        : this(network, new Constraints(network.Netlist, network.States)) { }
+
+    private Behaviour(Network network, Constraints constraints)
+        : this(network, constraints, new ShortCircuits(network.Netlist, network, constraints)) { }
+
+    private Behaviour(Network network, Constraints constraints, ShortCircuits shorts)
+        : this(
+            network,
+            constraints,
+            shorts,
+            new Transitions(network, constraints, shorts).Of(network.Netlist)
+        ) { }
+
+    private Behaviour(
+        Network network,
+        Constraints constraints,
+        ShortCircuits shorts,
+        IReadOnlyList<Transition> transitions,
+        Behaviour? unjudged = null
+    )
     {
-        Netlist = netlist;
-        Space = new StateSpace(netlist, table, failures: failures);
-        Network = new Network(netlist, Space, within: failures is null ? null : Space.Domain);
-        constraints = new Constraints(netlist, Space);
-        shorts = new ShortCircuits(netlist, Network, constraints);
-        Transitions = new Transitions(Network, constraints, shorts).Of(netlist);
+        this.unjudged = unjudged;
+        Netlist = network.Netlist;
+        Space = network.States;
+        Network = network;
+        this.constraints = constraints;
+        this.shorts = shorts;
+        solver = new(network, Diagram.True);
+        Transitions = transitions;
         Settling = new Settling(Space, Transitions);
         Operator = new Operator(Space, Settling, constraints, Transitions);
         reachableSettled = new(() => Table.And(Reachable, Settling.Settled));
@@ -106,6 +134,19 @@ public sealed class Behaviour
     /// <summary>The variables whose coil is uncertain in some reachable state.</summary>
     public IReadOnlyList<int> UncertainVariables => uncertain.Value;
 
+    /// <summary>The same panel before its uncertain coils were put to the solver; this one when they were not.</summary>
+    public Behaviour Unjudged => unjudged ?? this;
+
+    /// <summary>The variables of whose coil the solver decided something.</summary>
+    public IReadOnlyList<int> JudgedVariables =>
+        [
+            .. Transitions
+                .Zip(Unjudged.Transitions)
+                .Where(t => t.First != t.Second)
+                .Select(t => t.First.Variable)
+                .Distinct(),
+        ];
+
     internal DiagramTable Table => Space.Table;
 
     /// <summary>States in which the condition holds.</summary>
@@ -116,15 +157,44 @@ public sealed class Behaviour
     public Diagram Blocked(int variable) =>
         Table.AnyOf(Transitions.Where(t => t.Variable == variable).Select(t => t.Blocked));
 
+    /// <summary>
+    /// The same panel with uncertain coils put to the solver, as far as it can decide; this one when it decides nothing,
+    /// null when the search was cut short.
+    /// </summary>
+    public Behaviour? Sharpened()
+    {
+        try
+        {
+            if (!RestsOnUncertain)
+                return this;
+            var sharpening = new Sharpening(Network, Table.Except(Reachable, Shorted));
+            Transition[] sharpened = [.. Transitions.Select(sharpening.Of)];
+            return sharpened.SequenceEqual(Transitions)
+                ? this
+                : new Behaviour(Network, constraints, shorts, sharpened, this);
+        }
+        catch (Exception cut) when (cut is DiagramLimitException or OperationCanceledException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>The voltage that decides the move in a state where its coil is uncertain or was; null for other moves.</summary>
+    public CoilReading? Read(Transition move, State state) =>
+        Space.Holds(Table.Or(move.Uncertain, move.Solved), state) ? solver.Read(move, state) : null;
+
+    /// <summary>The voltage across the coil of an armature's move in any state; null for other moves.</summary>
+    public CoilReading? ReadCoil(Transition move, State state) => solver.Read(move, state);
+
     /// <summary>The shortest story to a state of the target; null when none is reachable.</summary>
     public Story? ShortestTo(Diagram target)
     {
         if (!Table.Meet(target, Reachable))
             return null;
         if (RestsOnUncertain && sureStories.Value.Shortest(target) is var (start, steps))
-            return new Story(Space.Variables, start, steps, ThroughUncertain: false);
+            return new Story(this, start, steps, ThroughUncertain: false);
         (start, steps) = possibleStories.Value.Shortest(target)!.Value;
-        return new Story(Space.Variables, start, steps, RestsOnUncertain);
+        return new Story(this, start, steps, RestsOnUncertain);
     }
 
     internal Reach FromRest(bool uncertainToo) =>
@@ -139,6 +209,17 @@ public sealed class Behaviour
 
     /// <summary>Every settled state that rest may fall into: several when it is a race.</summary>
     private Diagram AtRest => Table.And(Settling.Urgent.Forward(Space.Of(Space.Rest)), Settling.Settled);
+
+    /// <summary>What the panel can do with uncertain coils judged, where there is room for the search that this takes.</summary>
+    /// <param name="netlist">The panel.</param>
+    /// <param name="stop">Ends searches early.</param>
+    /// <param name="failures">How many of its failures may happen; null: none.</param>
+    public static Behaviour Judged(Netlist netlist, CancellationToken stop, int? failures = null) =>
+        new Behaviour(netlist, new DiagramTable(cancellation: stop), failures).Sharpened()
+        ?? new Behaviour(netlist, new DiagramTable(cancellation: stop), failures);
+
+    private static Network NetworkOf(Netlist netlist, StateSpace space) =>
+        new(netlist, space, within: space.Failures is null ? null : space.Domain);
 
     private int[] FindUncertain() =>
         [.. Transitions.Where(t => Table.Meet(t.Uncertain, Reachable)).Select(t => t.Variable).Distinct()];

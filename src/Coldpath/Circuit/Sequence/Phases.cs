@@ -10,8 +10,14 @@ internal static class Phases
     /// The story through all phases to the target in the last: the nearest state from which the rest can follow, and
     /// so on from there.
     /// </summary>
-    public static Story Story(StateSpace space, bool throughUncertain, Diagram target, params Reach[] phases)
+    public static Story Story(
+        Behaviour behaviour,
+        bool throughUncertain,
+        Diagram target,
+        params Reach[] phases
+    )
     {
+        var space = behaviour.Space;
         var targets = new Diagram[phases.Length];
         for (var i = phases.Length - 1; i >= 0; i--)
         {
@@ -25,6 +31,6 @@ internal static class Phases
             var from = steps.Count == 0 ? start : steps[^1].After;
             steps.AddRange(new StoryFinder(space, phase.With(space.Of(from))).Shortest(goal)!.Value.Steps);
         }
-        return new Story(space.Variables, start, steps, throughUncertain);
+        return new Story(behaviour, start, steps, throughUncertain);
     }
 }

@@ -30,7 +30,7 @@ public sealed class Restarting(Behaviour behaviour)
         var again = Table.AllOf(returning.All, behaviour.Quiet, running, rest);
         if (again.IsFalse)
             return null;
-        return (again, Phases.Story(Space, throughUncertain: false, again, fromRest, leaving, returning));
+        return (again, Phases.Story(behaviour, throughUncertain: false, again, fromRest, leaving, returning));
     }
 
     /// <summary>Every store is empty: what it held in has had time to drop.</summary>

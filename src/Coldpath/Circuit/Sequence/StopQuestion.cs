@@ -150,6 +150,6 @@ internal sealed class StopQuestion
         new(Outcome.Refuted)
         {
             StopFailure = failure,
-            Story = Phases.Story(Space, uncertainToo, target, phases),
+            Story = Phases.Story(behaviour, uncertainToo, target, phases),
         };
 }

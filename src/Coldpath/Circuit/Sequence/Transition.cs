@@ -18,6 +18,9 @@ public sealed record Transition(int Variable, int From, int To, Cause Cause)
     /// <summary>Where an uncertain coil leaves it open whether it comes.</summary>
     public required Diagram Uncertain { get; init; }
 
+    /// <summary>Those certain ones in which only the solver's volts make it so.</summary>
+    public Diagram Solved { get; init; } = Diagram.False;
+
     /// <summary>Where a short leaves it open: a supply that collapses for as long as the short stands.</summary>
     public required Diagram Shorted { get; init; }
 

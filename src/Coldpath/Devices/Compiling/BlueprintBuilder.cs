@@ -30,7 +30,7 @@ internal sealed class BlueprintBuilder(KindContext context)
         return new Blueprint
         {
             Kind = kind,
-            Ratings = context.Ratings.InOrder,
+            Ratings = [.. context.Ratings.InOrder.Where(r => !BurdenBands.IsBand(r.Name))],
             Network = Network(kind),
             OwnVariable = OwnVariable(),
             LineSide = lineSide,

@@ -26,7 +26,7 @@ internal sealed class ElementBuilder(KindContext context)
         if (context.Elements.TryGetValue(placed, out var named))
             AddElement((ElementSyntax)placed.Line, named);
         else if (placed.Line is CoilSyntax coil)
-            AddCoil(coil);
+            AddCoil(coil, context.Variables[placed].Local);
     }
 
     private void AddElement(ElementSyntax line, NamedElement named) =>
@@ -44,10 +44,11 @@ internal sealed class ElementBuilder(KindContext context)
                 Leaks = line.LeaksWhen is null
                     ? null
                     : context.Conditions.Of(line.LeaksWhen, named.Pole, ConditionUse.Guard),
+                Burdens = line.Type.Text == "load" ? BurdenBands.OfLoad(context.Ratings) : [],
             }
         );
 
-    private void AddCoil(CoilSyntax line)
+    private void AddCoil(CoilSyntax line, string armature)
     {
         var (a, b) = context.Nets.Of(line.Ends, null);
         elements.Add(
@@ -58,6 +59,12 @@ internal sealed class ElementBuilder(KindContext context)
                 A = a,
                 B = b,
                 Type = ElementType.Load,
+                Burdens = BurdenBands.OfCoil(
+                    context.Ratings,
+                    context.Arithmetic.Of(line.At),
+                    context.Arithmetic.IsDirect(line.At),
+                    armature
+                ),
             }
         );
     }

@@ -10,7 +10,7 @@ public sealed class SingleChannelEmergencyStop : Check
     public override Card Card { get; } =
         new()
         {
-            Code = "L410",
+            Code = "L411",
             Name = "single-channel-emergency-stop",
             Family = Family.ControlLogic,
             Severity = Severity.Danger,

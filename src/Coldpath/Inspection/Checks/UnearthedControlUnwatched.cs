@@ -8,7 +8,7 @@ public sealed class UnearthedControlUnwatched : Check
     public override Card Card { get; } =
         new()
         {
-            Code = "L411",
+            Code = "L412",
             Name = "unearthed-control-unwatched",
             Family = Family.ControlLogic,
             Severity = Severity.Caution,

@@ -143,6 +143,7 @@ internal sealed class DeviceFlattening(PlacedDevice device, DeviceNames names, G
             B = names.Net(element.B),
             Closed = names.Of(element.Closed),
             Leaks = element.Leaks is { } leaks ? names.Of(leaks) : null,
+            Burdens = [.. element.Burdens.Select(b => b with { When = names.Of(b.When) })],
         };
 
     private Protection Protection(Protection protection) =>

@@ -17,6 +17,7 @@ internal static class Passed
                 : IecContacts.Of(part),
             "resistor" => Resistor(part, ieee),
             "reactor" => Reactor(part),
+            "diode" => Diode(part),
             "terminal strip" or "distribution block" => Ends.Terminal(part),
             "current transformer" => Leads.Draw(part, 5, 5).Ring(7.5, 0, 2).Lying(Leads.Width),
             "lamp" or "horn" or "motor" => Ends.Of(part),
@@ -56,6 +57,18 @@ internal static class Passed
         for (var i = 0; i < 3; i++)
             pen.Arc(5.5 + 2 * i, 0, 1, 180, 180);
         return pen.Lying(Leads.Width);
+    }
+
+    /// <summary>A triangle that points from anode to cathode, and a bar; turned where the rung passes it against that.</summary>
+    private static Symbol Diode(ControlPart part)
+    {
+        var (from, to) = part.Left == "K" ? (9.0, 6.0) : (6.0, 9.0);
+        return Leads
+            .Draw(part, 6, 9)
+            .Line(6, 0, 9, 0)
+            .Outline(from, -1.5, from, 1.5, to, 0)
+            .Line(to, -1.5, to, 1.5)
+            .Lying(Leads.Width);
     }
 
     private static Symbol Heater(ControlPart part, bool ieee) =>
