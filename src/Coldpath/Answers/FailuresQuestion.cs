@@ -47,9 +47,8 @@ public sealed class FailuresQuestion(Evidence evidence)
 
     private FailuresAnswer Searched(FailuresAnswer answer, Intent asked)
     {
-        var found = FailureSet.Minimal(
-            evidence.Failing(answer.Most).SelectMany(part => new CutSets(part).Of(Hazard(part, asked)))
-        );
+        var open = FailureSet.Minimal(evidence.Failing(answer.Most).SelectMany(part => Sets(part, asked)));
+        var found = FailureSet.Minimal(open.SelectMany(set => set.Uncertain ? Judged(set, asked) : [set]));
         var sets = found.Take(Told).Select(Combined).ToArray();
         var named = sets.SelectMany(s => s.Failures).ToHashSet();
         return answer with
@@ -66,6 +65,13 @@ public sealed class FailuresQuestion(Evidence evidence)
             ],
         };
     }
+
+    private static IReadOnlyList<FailureSet> Sets(Behaviour part, Intent asked) =>
+        new CutSets(part).Of(Hazard(part, asked));
+
+    /// <summary>What only an uncertain coil brings about is put to the solver.</summary>
+    private IReadOnlyList<FailureSet> Judged(FailureSet set, Intent asked) =>
+        Sets(evidence.Judged([.. set.Members.Select(m => m.Name)]), asked);
 
     private static Diagram Hazard(Behaviour part, Intent asked)
     {

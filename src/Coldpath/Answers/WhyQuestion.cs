@@ -40,7 +40,7 @@ public sealed class WhyQuestion(Evidence evidence)
             {
                 CanBeLive = Verdict.Open,
                 Reach = new Reaches(evidence, doubted.End).Of(point),
-                Story = evidence.Tell(doubted),
+                Story = Narration.Tell(doubted),
                 Incomplete =
                 [
                     "only a calculation rules the story out, with the usual burdens where none are given: take the point as live",

@@ -30,6 +30,7 @@ public sealed class Evidence
     private readonly Lazy<Diagram> intact;
     private readonly HashSet<string> presences;
     private readonly Lazy<IReadOnlyList<Behaviour>>[] failing;
+    private readonly Dictionary<string, Behaviour> judged = [];
     private readonly CancellationToken stop;
 
     /// <param name="source">The description.</param>
@@ -114,7 +115,23 @@ public sealed class Evidence
             ? failing[most].Value
             : FailureParts.Of(Whole.Netlist, most).Select(part => Search(part, most));
 
-    private Behaviour Search(Netlist part, int most) => Behaviour.Judged(part, stop, most);
+    /// <summary>What the panel can do while just these may fail, uncertain coils put to the solver.</summary>
+    public Behaviour Judged(IReadOnlyCollection<string> failures)
+    {
+        var name = string.Join(' ', failures);
+        if (!judged.TryGetValue(name, out var behaviour))
+        {
+            behaviour = Behaviour.Judged(
+                Whole.Netlist.WithFailures(failures.ToHashSet()),
+                stop,
+                failures.Count
+            );
+            judged.Add(name, behaviour);
+        }
+        return behaviour;
+    }
+
+    private Behaviour Search(Netlist part, int most) => new(part, new DiagramTable(cancellation: stop), most);
 
     private Lazy<IReadOnlyList<Behaviour>> SearchAll(int most) =>
         new(() => [.. FailureParts.Of(Whole.Netlist, most).Select(part => Search(part, most))]);
@@ -281,10 +298,20 @@ public sealed class Evidence
     private Verdict Answer(Questions questions, Intent intent, Intent whole) =>
         intent.Form == IntentForm.Dead ? questions.Answer(whole)
         : intent.Failures == 0 ? questions.Answer(intent)
-        : Verdict.OfParts(
-            whole.Form,
-            Failing(intent.Failures).Select(part => new Questions(part).Answer(whole))
-        );
+        : AnswerWithFailures(whole);
+
+    /// <summary>What only an uncertain coil refutes is put to the solver.</summary>
+    private Verdict AnswerWithFailures(Intent intent)
+    {
+        var verdict = Of(Failing(intent.Failures));
+        if (!verdict.ThroughUncertain)
+            return verdict;
+        var parts = FailureParts.Of(Whole.Netlist, intent.Failures);
+        return Of(parts.Select(part => Behaviour.Judged(part, stop, intent.Failures)));
+
+        Verdict Of(IEnumerable<Behaviour> behaviours) =>
+            Verdict.OfParts(intent.Form, behaviours.Select(part => new Questions(part).Answer(intent)));
+    }
 
     private JudgedIntent[] Judge()
     {

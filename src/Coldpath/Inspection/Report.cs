@@ -42,16 +42,21 @@ public sealed class Report(Evidence evidence, Card card, IReadOnlyList<string> d
     public Report After(Story story) =>
         With(finding with { Story = Narration.Tell(story), Uncertain = story.ThroughUncertain });
 
-    /// <summary>The story of the failures; one that rests on an uncertain coil is a note, and says so.</summary>
-    public Report After(FailureSet set) =>
-        After(set.Story) is var told && set.Uncertain
-            ? told.Grade(Severity.Note)
-                .Says($"{told.finding.Message}, if a coil pulls or holds whose voltage is uncertain")
+    /// <summary>The story of the failures. One that rests on an uncertain coil is a note, which says so itself.</summary>
+    public Report After(FailureSet set)
+    {
+        var told = After(set.Story);
+        return set.Uncertain
+            ? told.With(
+                told.finding with
+                {
+                    Uncertain = false,
+                    Severity = Severity.Note,
+                    Message = $"{told.finding.Message}, if a coil pulls or holds whose voltage is uncertain",
+                }
+            )
             : told;
-
-    /// <summary>What is to be seen at the end of the story.</summary>
-    public Report Ends(string observation) =>
-        With(finding with { Story = [.. finding.Story, new StoryStep(observation)] });
+    }
 
     /// <summary>The story, or the assignment, that refutes an intent.</summary>
     public Report Telling(JudgedIntent judged) => judged.Verdict.Story is { } story ? After(story) : this;

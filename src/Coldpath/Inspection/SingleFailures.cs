@@ -12,13 +12,12 @@ public sealed class SingleFailures
 {
     private readonly Evidence evidence;
     private readonly Lazy<IReadOnlyList<Part>> parts;
+    private readonly Dictionary<string, Part> judged = [];
 
     public SingleFailures(Evidence evidence)
     {
         this.evidence = evidence;
-        parts = new(() =>
-            [.. evidence.Failing(1).Select(b => new Part(b, t => !IsStartCommand(b.Space.Variables, t)))]
-        );
+        parts = new(() => [.. evidence.Failing(1).Select(PartOf)]);
     }
 
     /// <summary>What sort of failure it is.</summary>
@@ -141,9 +140,29 @@ public sealed class SingleFailures
     private static Diagram Quiet(Behaviour behaviour, Load motor) =>
         behaviour.Table.And(behaviour.Quiet, behaviour.Network.Runs(motor.Name));
 
-    /// <summary>Of all searches the sets of one; none when it comes about with nothing failed.</summary>
-    private IReadOnlyList<FailureSet> Alone(Func<Part, IEnumerable<FailureSet>> sets) =>
-        [.. FailureSet.Minimal(parts.Value.SelectMany(sets)).Where(set => set.Members.Count == 1)];
+    /// <summary>
+    /// Of all searches the sets of one; none when it comes about with nothing failed. Where an uncertain coil decides,
+    /// the solver is asked.
+    /// </summary>
+    private IEnumerable<FailureSet> Alone(Func<Part, IEnumerable<FailureSet>> sets) =>
+        FailureSet
+            .Minimal(parts.Value.SelectMany(sets))
+            .Where(set => set.Members.Count == 1)
+            .SelectMany(set => set.Uncertain ? sets(Judged(set)).Where(s => s.Members.Count == 1) : [set]);
+
+    private Part Judged(FailureSet set)
+    {
+        var name = set.Members[0].Name;
+        if (!judged.TryGetValue(name, out var part))
+        {
+            part = PartOf(evidence.Judged([name]));
+            judged.Add(name, part);
+        }
+        return part;
+    }
+
+    private Part PartOf(Behaviour behaviour) =>
+        new(behaviour, t => !IsStartCommand(behaviour.Space.Variables, t));
 
     /// <summary>The start and mode controls at rest, and every supply there: the motor stands because it was stopped.</summary>
     private IEnumerable<Diagram> AtRest(StateSpace space) =>

@@ -67,7 +67,23 @@ public sealed class EarthFaultInControl : FailureCheck
                 );
         }
         foreach (var set in Touching(e, e.SingleFailures.Unprotected()))
-            yield return Told(e, set, null, Severity.Danger, "is a short that no device clears");
+            yield return Told(e, set, null, Gravity(e, set), "is a short that no device clears");
+    }
+
+    /// <summary>
+    /// The piece of wire from a transformer or power supply to its first fuse cannot have one ahead of it: it is kept
+    /// short, and what protects the primary has to do.
+    /// </summary>
+    private static Severity Gravity(Evidence e, FailureSet set)
+    {
+        var outputs = e
+            .Netlist.Converters.SelectMany(c => c.Output.Conductors)
+            .Select(c => c.Net)
+            .ToHashSet();
+        var faults = set.Behaviour.Netlist.Elements.Where(x =>
+            x.Type == ElementType.Fault && Guards.Variables(x.Closed).Contains(set.Members[0].Name)
+        );
+        return faults.Any(x => outputs.Contains(x.A)) ? Severity.Note : Severity.Danger;
     }
 
     private static IEnumerable<FailureSet> Touching(Evidence e, IEnumerable<FailureSet> sets) =>

@@ -147,6 +147,10 @@ public sealed class EarthFaultTests
         var bound = PanelBinder.Bind(parsed, KindLibrary.Standard);
         bound.Findings.Should().BeEmpty();
         var earthed = bound.Netlist!.AllFailures().Where(f => Wires.Any(w => f == $"{w}.touches earth"));
-        return new Behaviour(bound.Netlist!.WithFailures(earthed.ToHashSet()), new DiagramTable(), most);
+        return Behaviour.Judged(
+            bound.Netlist!.WithFailures(earthed.ToHashSet()),
+            CancellationToken.None,
+            most
+        );
     }
 }
