@@ -58,6 +58,10 @@ public sealed class Report(Evidence evidence, Card card, IReadOnlyList<string> d
             : told;
     }
 
+    /// <summary>What is to be seen at the end of the story.</summary>
+    public Report Ends(string observation) =>
+        With(finding with { Story = [.. finding.Story, new StoryStep(observation)] });
+
     /// <summary>The story, or the assignment, that refutes an intent.</summary>
     public Report Telling(JudgedIntent judged) => judged.Verdict.Story is { } story ? After(story) : this;
 
