@@ -66,9 +66,15 @@ internal sealed class Sharpening(Network network, Diagram reachable)
     {
         if (ThresholdsOf(transition) is not { } thresholds)
             return null;
-        var (a, b) = (network.Mesh.Net(thresholds.A), network.Mesh.Net(thresholds.B));
-        var circuit = CoilCircuit.Around(new Conducting(network, state), a, b);
-        return new(voltages.Of(circuit, a, b), thresholds.Rated, thresholds.MayLow, circuit.Condition);
+        return Read(thresholds.A, thresholds.B, thresholds.Rated, thresholds.MayLow, state);
+    }
+
+    /// <summary>The voltage across any load.</summary>
+    public CoilReading Read(string a, string b, double rated, double needed, State state)
+    {
+        var (from, to) = (network.Mesh.Net(a), network.Mesh.Net(b));
+        var circuit = CoilCircuit.Around(new Conducting(network, state), from, to);
+        return new(voltages.Of(circuit, from, to), rated, needed, circuit.Condition);
     }
 
     private CoilThresholds? ThresholdsOf(Transition transition)
