@@ -257,6 +257,22 @@ public sealed class SneakPathTests
             .Equal(severity is { } s ? [s] : []);
     }
 
+    /// <summary>What a coil for alternating voltage takes says nothing of direct voltage: then all is possible.</summary>
+    [Fact]
+    public void A_coil_of_the_other_sort_of_voltage_is_not_known()
+    {
+        var panel = Battery.Replace("K2 and K3 coil 24 V DC, burden 1 VA", "K2 coil 24 V, burden 1 VA");
+
+        var finding = Sneak(
+            "K2",
+            panel,
+            "1 -> S1 -> node 10 -> P1 -> node 11 -> coil K2 -> 2",
+            "1 -> S2 -> 11"
+        );
+
+        Told(finding).Should().Contain("the solver finds 0 to 24 V across coil K2 (0 to 100 % of 24 V)");
+    }
+
     [Theory]
     [InlineData("2 -> R1 -> 10", false)]
     [InlineData("10 -> R1 -> 2", true)]
