@@ -7,12 +7,12 @@ namespace Coldpath.Inspection;
 public static class VoltageWords
 {
     /// <summary>"the solver finds 19 V across coil K1 (80 % of 24 V)"; with a band both its ends.</summary>
-    public static string Of(CoilReading reading, string device)
+    public static string Of(CoilReading reading, string device, string part = "coil")
     {
         var (volts, rated) = (reading.Volts, reading.Rated);
         return volts.Unknown is { } reason
-            ? $"what voltage coil {device} gets is uncertain: {reason}"
-            : $"the solver finds {Range(volts.Low, volts.High)} V across coil {device} "
+            ? $"what voltage {part} {device} gets is uncertain: {reason}"
+            : $"the solver finds {Range(volts.Low, volts.High)} V across {part} {device} "
                 + $"({Range(100 * volts.Low / rated, 100 * volts.High / rated)} % of {Number(rated)} V)";
     }
 

@@ -202,6 +202,33 @@ public sealed class SneakPathTests
         Along(finding).Should().ContainInOrder("P2:X2-X1", "K2:A1-A2");
     }
 
+    /// <summary>With the return lost the lamp hangs on the plus side of the other rung's coil, and burns through it.</summary>
+    [Fact]
+    public void A_lamp_lit_backwards_through_a_coil()
+    {
+        var panel =
+            Battery
+                .Replace("burden 5 VA, filament", "burden 0.5 VA, filament")
+                .Replace("K2 and K3 coil 24 V DC, burden 1 VA", "K2 coil 24 V DC, burden 20 VA")
+            + "knife terminal X9\n";
+        string[] rungs =
+        [
+            "1 -> S1 -> P1 -> node 20",
+            "1 -> S2 -> coil K2 -> 20",
+            "20 -> X9 -> 2",
+            "1 -> S3 -> P2 -> 2",
+            "20 -> coil K1 -> 2",
+        ];
+
+        var finding = Sneak("P1", panel, rungs);
+
+        finding.Message.Should().Be("P1 is lit by current that comes through K1");
+        Told(finding).Should().Contain(t => t.Contains("V across lamp P1"));
+        Sneaks(panel, "1 -> S1 -> P1 -> coil K1 -> 2", "1 -> S2 -> coil K2 -> 2")
+            .Should()
+            .BeEmpty("a lamp in the rung of a coil watches it");
+    }
+
     /// <summary>Pressed, the lamp leaves its signal for the test supply: no current comes back to the signal's coil.</summary>
     [Fact]
     public void Push_to_test_lamps_are_parted_from_their_signal()
@@ -228,6 +255,22 @@ public sealed class SneakPathTests
             .Select(f => f.Severity)
             .Should()
             .Equal(severity is { } s ? [s] : []);
+    }
+
+    /// <summary>What a coil for alternating voltage takes says nothing of direct voltage: then all is possible.</summary>
+    [Fact]
+    public void A_coil_of_the_other_sort_of_voltage_is_not_known()
+    {
+        var panel = Battery.Replace("K2 and K3 coil 24 V DC, burden 1 VA", "K2 coil 24 V, burden 1 VA");
+
+        var finding = Sneak(
+            "K2",
+            panel,
+            "1 -> S1 -> node 10 -> P1 -> node 11 -> coil K2 -> 2",
+            "1 -> S2 -> 11"
+        );
+
+        Told(finding).Should().Contain("the solver finds 0 to 24 V across coil K2 (0 to 100 % of 24 V)");
     }
 
     [Theory]

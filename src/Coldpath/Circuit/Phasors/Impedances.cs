@@ -36,7 +36,7 @@ internal static class Impedances
         if (link.IsSolid)
             return [new(Solid, 0)];
         var burden = element.Burdens.FirstOrDefault(b => conducting.Holds(b.When));
-        return burden is { Volts: { } volts } && (direct || !burden.Direct)
+        return burden is { Volts: { } volts } && IsOfUse(burden, direct)
             ? Corners(burden, volts, direct)
             : Any;
     }
@@ -56,6 +56,10 @@ internal static class Impedances
         var angle = (finite.Min(c => c.Phase) + finite.Max(c => c.Phase)) / 2;
         return Complex.FromPolarCoordinates(size, angle);
     }
+
+    /// <summary>What a load takes with the other sort of voltage says nothing, unless it is a resistance.</summary>
+    private static bool IsOfUse(Burden burden, bool direct) =>
+        burden.Direct == direct || direct && burden.LeastFactor >= 1;
 
     private static Complex[] Corners(Burden burden, double volts, bool direct)
     {

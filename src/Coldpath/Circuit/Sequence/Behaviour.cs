@@ -186,6 +186,10 @@ public sealed class Behaviour
     /// <summary>The voltage across the coil of an armature's move in any state; null for other moves.</summary>
     public CoilReading? ReadCoil(Transition move, State state) => solver.Read(move, state);
 
+    /// <summary>The voltage across any load that is made for so many volts and needs so many.</summary>
+    public CoilReading ReadAcross(string a, string b, double rated, double needed, State state) =>
+        solver.Read(a, b, rated, needed, state);
+
     /// <summary>The shortest story to a state of the target; null when none is reachable.</summary>
     public Story? ShortestTo(Diagram target)
     {

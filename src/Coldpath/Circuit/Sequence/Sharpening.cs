@@ -16,6 +16,9 @@ internal sealed class Sharpening(Network network, Diagram reachable)
 {
     private const int MostSets = 100;
 
+    /// <summary>After so many sets in a row that it cannot decide, the solver gives up on the move.</summary>
+    private const int MostUndecided = 12;
+
     /// <summary>So many elements are looked at in all, one for each set that it may matter to.</summary>
     private const long MostElements = 30_000_000;
 
@@ -34,9 +37,13 @@ internal sealed class Sharpening(Network network, Diagram reachable)
         var (never, always) = (Diagram.False, Diagram.False);
         var table = space.Table;
         var left = table.And(transition.Uncertain, reachable);
-        for (var sets = 0; sets < MostSets && setsLeft-- > 0 && space.First(left) is { } state; sets++)
+        var (sets, undecided) = (0, 0);
+        while (
+            sets++ < MostSets && undecided < MostUndecided && setsLeft-- > 0 && space.First(left) is { } state
+        )
         {
             var (ruling, condition) = Judge(thresholds, state);
+            undecided = ruling == Ruling.Open ? undecided + 1 : 0;
             if (ruling == Ruling.Never)
                 never = table.Or(never, condition);
             else if (ruling == Ruling.Always)
@@ -59,9 +66,15 @@ internal sealed class Sharpening(Network network, Diagram reachable)
     {
         if (ThresholdsOf(transition) is not { } thresholds)
             return null;
-        var (a, b) = (network.Mesh.Net(thresholds.A), network.Mesh.Net(thresholds.B));
-        var circuit = CoilCircuit.Around(new Conducting(network, state), a, b);
-        return new(voltages.Of(circuit, a, b), thresholds.Rated, thresholds.MayLow, circuit.Condition);
+        return Read(thresholds.A, thresholds.B, thresholds.Rated, thresholds.MayLow, state);
+    }
+
+    /// <summary>The voltage across any load.</summary>
+    public CoilReading Read(string a, string b, double rated, double needed, State state)
+    {
+        var (from, to) = (network.Mesh.Net(a), network.Mesh.Net(b));
+        var circuit = CoilCircuit.Around(new Conducting(network, state), from, to);
+        return new(voltages.Of(circuit, from, to), rated, needed, circuit.Condition);
     }
 
     private CoilThresholds? ThresholdsOf(Transition transition)
