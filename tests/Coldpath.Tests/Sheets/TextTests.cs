@@ -38,6 +38,7 @@ public class TextTests
 
                 Pump 2: 1 danger (1 waived)
                   covered: 1,000,000,000,000,000,000,000,007 states, all that the panel can reach
+                  failures: none reckoned with
                   checks made: 2, not made: 1
                     coil-voltage-mismatch: T1 gives no secondary voltage
                   proved: 1 intent

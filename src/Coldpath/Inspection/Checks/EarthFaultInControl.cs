@@ -20,6 +20,7 @@ public sealed class EarthFaultInControl : FailureCheck
             Reference = "IEC 60204-1, 9.4.3.1; NFPA 79, 9.4.3; NEC 430.74",
             Remedy =
                 "earth the side of the secondary that goes straight to the coils, and put every contact ahead of the coils",
+            Limits = "the wire from a transformer or power supply to its first fuse is left out: what protects the primary has to do",
             Example = new(
                 "two-contactors",
                 [
@@ -66,15 +67,15 @@ public sealed class EarthFaultInControl : FailureCheck
                     $"bridges {device.Tag}: {motor.Name} runs on when it has tripped"
                 );
         }
-        foreach (var set in Touching(e, e.SingleFailures.Unprotected()))
-            yield return Told(e, set, null, Gravity(e, set), "is a short that no device clears");
+        foreach (var set in Touching(e, e.SingleFailures.Unprotected()).Where(set => !IsAheadOfTheFuse(e, set)))
+            yield return Told(e, set, null, Severity.Danger, "is a short that no device clears");
     }
 
     /// <summary>
     /// The piece of wire from a transformer or power supply to its first fuse cannot have one ahead of it: it is kept
     /// short, and what protects the primary has to do.
     /// </summary>
-    private static Severity Gravity(Evidence e, FailureSet set)
+    private static bool IsAheadOfTheFuse(Evidence e, FailureSet set)
     {
         var outputs = e
             .Netlist.Converters.SelectMany(c => c.Output.Conductors)
@@ -83,7 +84,7 @@ public sealed class EarthFaultInControl : FailureCheck
         var faults = set.Behaviour.Netlist.Elements.Where(x =>
             x.Type == ElementType.Fault && Guards.Variables(x.Closed).Contains(set.Members[0].Name)
         );
-        return faults.Any(x => outputs.Contains(x.A)) ? Severity.Note : Severity.Danger;
+        return faults.Any(x => outputs.Contains(x.A));
     }
 
     private static IEnumerable<FailureSet> Touching(Evidence e, IEnumerable<FailureSet> sets) =>

@@ -61,8 +61,8 @@ public static class CheckText
         WriteCover(page, report);
         var made = $"  checks made: {report.ChecksMade.Count}";
         page.Line(report.NotChecked.Count > 0 ? $"{made}, not made: {report.NotChecked.Count}" : made);
-        foreach (var missed in report.NotChecked)
-            page.Line($"    {missed.Check}: {missed.Reason}", Style.Caution);
+        foreach (var missed in report.NotChecked.GroupBy(m => m.Reason, m => m.Check))
+            page.Line($"    {string.Join(", ", missed)}: {missed.Key}", Style.Caution);
         if (report.Proved.Count > 0)
             page.Line($"  proved: {Count.Of(report.Proved.Count, "intent")}");
         foreach (var intent in report.Proved)
