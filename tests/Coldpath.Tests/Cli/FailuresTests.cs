@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Coldpath.Cli;
+using Coldpath.Tests.Sheets;
 using FluentAssertions;
 using Xunit;
 
@@ -39,9 +40,15 @@ public sealed class FailuresTests
     [Fact]
     public void The_answer_fits_its_schema()
     {
-        var asked = Ran.In(Panels, ["failures", "orchard-well-pump.panel", "M1 runs and S1 at OFF, when quiet", "--format", "json"]);
+        var asked = Ran.In(
+            Panels,
+            ["failures", "orchard-well-pump.panel", "M1 runs and S1 at OFF, when quiet", "--format", "json"]
+        );
         Schemas.ShouldFit(asked.Out, "failures.schema.json");
-        Schemas.ShouldFit(Ran.In(Panels, ["failures", "orchard-well-pump.panel", "--format", "json"]).Out, "failures.schema.json");
+        Schemas.ShouldFit(
+            Ran.In(Panels, ["failures", "orchard-well-pump.panel", "--format", "json"]).Out,
+            "failures.schema.json"
+        );
     }
 
     [Fact]
@@ -52,7 +59,13 @@ public sealed class FailuresTests
         Sets("2").Should().Contain(one);
 
         static IEnumerable<string> Sets(string most) =>
-            Json("failures", "orchard-well-pump.panel", "M1 runs and S1 at OFF, when quiet", "--failures", most)["sets"]!
+            Json(
+                "failures",
+                "orchard-well-pump.panel",
+                "M1 runs and S1 at OFF, when quiet",
+                "--failures",
+                most
+            )["sets"]!
                 .AsArray()
                 .Select(set => set!.ToJsonString());
     }
@@ -85,16 +98,22 @@ public sealed class FailuresTests
     [InlineData("K1=explodes", "K1 cannot fail as 'explodes'; it has open, jams, weld1")]
     [InlineData("K9=jams", "nothing called K9 can fail; did you mean K1=jams?")]
     public void What_cannot_fail_is_named(string failed, string complaint) =>
-        Ran.In(Panels, ["live", "orchard-well-pump.panel", "--failed", failed]).Error.Should().Contain(complaint);
+        Ran.In(Panels, ["live", "orchard-well-pump.panel", "--failed", failed])
+            .Error.Should()
+            .Contain(complaint);
 
-    private static bool IsMade(JsonNode step) => step["mover"]!.GetValue<string>() is not ("settle" or "short");
+    private static bool IsMade(JsonNode step) =>
+        step["mover"]!.GetValue<string>() is not ("settle" or "short");
 
-    /// <summary>A failure K1.jams comes as the operation K1=jams.</summary>
+    /// <summary>A failure K1.jams comes as the operation K1=jams; a position on the way as the one it leads to.</summary>
     private static string Operation(JsonNode step)
     {
         var (name, value) = (step["variable"]!.GetValue<string>(), step["value"]!.GetValue<string>());
         var at = name.LastIndexOf('.');
-        return step["mover"]!.GetValue<string>() == "failure" ? $"{name[..at]}={name[(at + 1)..]}" : $"{name}={value}";
+        value = value[(value.LastIndexOf('>') + 1)..].Replace("ing", "ed", StringComparison.Ordinal);
+        return step["mover"]!.GetValue<string>() == "failure"
+            ? $"{name[..at]}={name[(at + 1)..]}"
+            : $"{name}={value}";
     }
 
     private static IEnumerable<(string Name, string Value)> Ends(IEnumerable<JsonNode> steps) =>
@@ -102,6 +121,10 @@ public sealed class FailuresTests
             .GroupBy(s => s["variable"]!.GetValue<string>(), s => s["value"]!.GetValue<string>())
             .Select(g => (g.Key, g.Last()));
 
-    private static JsonNode Json(params string[] arguments) =>
-        JsonNode.Parse(Ran.In(Panels, [.. arguments, "--format", "json"]).Out)!;
+    private static JsonNode Json(params string[] arguments)
+    {
+        var ran = Ran.In(Panels, [.. arguments, "--format", "json"]);
+        ran.Error.Should().BeEmpty($"of {string.Join(' ', arguments)}");
+        return JsonNode.Parse(ran.Out)!;
+    }
 }

@@ -20,7 +20,8 @@ public sealed class EarthFaultInControl : FailureCheck
             Reference = "IEC 60204-1, 9.4.3.1; NFPA 79, 9.4.3; NEC 430.74",
             Remedy =
                 "earth the side of the secondary that goes straight to the coils, and put every contact ahead of the coils",
-            Limits = "the wire from a transformer or power supply to its first fuse is left out: what protects the primary has to do",
+            Limits =
+                "the wire from a transformer or power supply to its first fuse is left out: what protects the primary has to do",
             Example = new(
                 "two-contactors",
                 [
@@ -67,7 +68,9 @@ public sealed class EarthFaultInControl : FailureCheck
                     $"bridges {device.Tag}: {motor.Name} runs on when it has tripped"
                 );
         }
-        foreach (var set in Touching(e, e.SingleFailures.Unprotected()).Where(set => !IsAheadOfTheFuse(e, set)))
+        foreach (
+            var set in Touching(e, e.SingleFailures.Unprotected()).Where(set => !IsAheadOfTheFuse(e, set))
+        )
             yield return Told(e, set, null, Severity.Danger, "is a short that no device clears");
     }
 

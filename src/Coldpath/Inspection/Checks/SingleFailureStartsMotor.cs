@@ -17,7 +17,8 @@ public sealed class SingleFailureStartsMotor : FailureCheck
             Why = "Whoever stands at the machine has no warning: no control was touched.",
             Reference = "IEC 60204-1, 9.4.1; NFPA 79, 9.4.1",
             Remedy = "put a second contact, from another device, in series with the one that fails",
-            Limits = "earth faults and shorted semiconductors are checks of their own",
+            Limits =
+                "earth faults and shorted semiconductors are checks of their own; that it starts again after a stop only if a coil of doubtful voltage holds is left out",
             Example = new(
                 "two-contactors",
                 [
@@ -44,7 +45,7 @@ public sealed class SingleFailureStartsMotor : FailureCheck
         var known = told.Select(set => set.Members[0].Device).ToHashSet();
         var again = e
             .SingleFailures.Restarting(motor)
-            .Where(set => IsMeant(set) && !known.Contains(set.Members[0].Device));
+            .Where(set => IsMeant(set) && !set.Uncertain && !known.Contains(set.Members[0].Device));
         foreach (var sets in again.GroupBy(set => set.Members[0].Device))
             yield return Told(e, motor, sets.First(), Graded(e, motor), "starts again without a command");
     }
