@@ -16,7 +16,7 @@ public sealed record FailuresAnswer
     /// <summary>The most failures in a combination.</summary>
     public required int Most { get; init; }
 
-    /// <summary>False when the search was cut short.</summary>
+    /// <summary>False when the search was cut short, or a combination rests on a coil whose pull-in is uncertain.</summary>
     public bool Complete { get; init; } = true;
     public IReadOnlyList<string> Incomplete { get; init; } = [];
 

@@ -53,6 +53,7 @@ public sealed class FailuresQuestion(Evidence evidence)
         var named = sets.SelectMany(s => s.Failures).ToHashSet();
         return answer with
         {
+            Complete = sets.All(s => !s.Uncertain),
             Count = found.Count,
             Sets = sets,
             Failures = [.. evidence.AllFailures.Where(named.Contains).Select(Failure)],

@@ -1,6 +1,5 @@
 using Coldpath.Answers;
 using Coldpath.Circuit.Failures;
-using Coldpath.Standards;
 
 namespace Coldpath.Sheets.Reports.Text;
 
@@ -9,7 +8,6 @@ public static class FailuresText
 {
     public static Page Of(FailuresAnswer answer)
     {
-        var words = Vocabulary.For(answer.Rules);
         var page = new Page();
         page.Line($"{answer.Panel}: {answer.Question ?? "what can fail, and how it shows"}", Style.Strong);
         if (answer.Question is not null)
@@ -17,7 +15,7 @@ public static class FailuresText
         if (answer.Failures.Count > 0)
             WriteFailures(page.Line(), answer);
         if (answer.Incomplete.Count > 0)
-            Footing.WriteIncomplete(page.Line(), answer.Incomplete, words);
+            WriteIncomplete(page.Line(), answer);
         return Footing.Write(page.Line(), answer.RestsOn, answer.Assumed);
     }
 
@@ -40,12 +38,19 @@ public static class FailuresText
     private static string Summary(FailuresAnswer answer)
     {
         var most = Count.Of(answer.Most, "failure", "failures");
-        if (!answer.Complete)
+        if (!answer.Complete && answer.Count.IsZero)
             return $"not decided for combinations of up to {most}";
         if (answer.Count.IsZero)
             return $"no combination of up to {most} brings this about, nor does it come about without any";
         var shown = answer.Count > answer.Sets.Count ? $"; the first {answer.Sets.Count} follow" : "";
         return $"{Count.Of(answer.Count, "minimal combination", "minimal combinations")} of up to {most}{shown}";
+    }
+
+    private static void WriteIncomplete(Page page, FailuresAnswer answer)
+    {
+        page.Line("not decided", Style.Danger);
+        foreach (var reason in answer.Incomplete)
+            page.Line($"  {reason}", Style.Danger);
     }
 
     private static void WriteFailures(Page page, FailuresAnswer answer)
