@@ -8,7 +8,13 @@ using Coldpath.Sheets.Reports.Text;
 namespace Coldpath.Cli.Commands;
 
 /// <summary>check: what is wrong with these panels.</summary>
-internal sealed class CheckCommand(Outside outside, string format, Severity failOn, string? output)
+internal sealed class CheckCommand(
+    Outside outside,
+    string format,
+    Severity failOn,
+    string? output,
+    int threads
+)
 {
     public static Command Build(Outside outside)
     {
@@ -22,12 +28,14 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
         };
         failOn.AcceptOnlyFromAmong("note", "caution", "defect", "danger");
         var output = Arguments.Output();
+        var threads = Arguments.Threads();
         var command = new Command("check", "Search every state of a panel and say what is wrong with it.")
         {
             files,
             format,
             failOn,
             output,
+            threads,
         };
         command.SetAction(parsed =>
             (int)
@@ -35,7 +43,8 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
                     outside,
                     parsed.GetRequiredValue(format),
                     SeverityOf(parsed.GetRequiredValue(failOn)),
-                    parsed.GetValue(output)
+                    parsed.GetValue(output),
+                    parsed.GetRequiredValue(threads)
                 ).Run(parsed.GetRequiredValue(files))
         );
         return command;
@@ -48,16 +57,17 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
         var delivery = new Delivery(outside, output);
         var progress = new Progress(outside, files.Count);
         var reports = new List<CheckReport>();
-        foreach (var file in files)
+        progress.Say($"checking {files[0]}");
+        foreach (var report in new Crew<string, CheckReport>(threads, Check).Do(files))
         {
-            progress.Say($"checking {file}");
-            var report = Workbench.Check(Read(file), outside.Interrupted);
             progress.Clear();
             if (report.Complete)
                 outside.Interrupted.ThrowIfCancellationRequested();
             reports.Add(report);
             if (format == "text")
                 delivery.Put(CheckText.Of(report));
+            if (reports.Count < files.Count)
+                progress.Say($"checking {files[reports.Count]}");
         }
         Close(delivery, reports, single);
         delivery.Finish();
@@ -74,6 +84,8 @@ internal sealed class CheckCommand(Outside outside, string format, Severity fail
         else if (!single)
             delivery.Put(new Page().Line().Join(CheckText.Total(reports)));
     }
+
+    private CheckReport Check(string file) => Workbench.Check(Read(file), outside.Interrupted);
 
     private SourceText Read(string file) =>
         Sources.Read(file, outside, format == "sarif" ? Repository.NameOf(file, outside) : null);
