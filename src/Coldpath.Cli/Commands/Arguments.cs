@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 
 namespace Coldpath.Cli.Commands;
 
@@ -41,4 +42,25 @@ internal static class Arguments
 
     public static Option<string?> Output() =>
         new("--output", "-o") { Description = "write to this file", HelpName = "FILE" };
+
+    /// <summary>As many as the machine has processors, when not said.</summary>
+    public static Option<int> Threads()
+    {
+        return new Option<int>("--threads")
+        {
+            Description = "how many panels are worked on at once; what is printed is the same",
+            DefaultValueFactory = _ => Math.Clamp(Environment.ProcessorCount, 1, MostThreads),
+            HelpName = "N",
+            CustomParser = given =>
+            {
+                if (int.TryParse(given.Tokens[0].Value, CultureInfo.InvariantCulture, out var threads))
+                    if (threads is >= 1 and <= MostThreads)
+                        return threads;
+                given.AddError($"--threads takes a number from 1 to {MostThreads}");
+                return 1;
+            },
+        };
+    }
+
+    private const int MostThreads = 64;
 }

@@ -13,7 +13,8 @@ internal sealed class CheckCommand(
     string format,
     Severity failOn,
     int failures,
-    string? output
+    string? output,
+    int threads
 )
 {
     public static Command Build(Outside outside)
@@ -29,6 +30,7 @@ internal sealed class CheckCommand(
         failOn.AcceptOnlyFromAmong("note", "caution", "defect", "danger");
         var failures = Arguments.Failures(standard: 1);
         var output = Arguments.Output();
+        var threads = Arguments.Threads();
         var command = new Command("check", "Search every state of a panel and say what is wrong with it.")
         {
             files,
@@ -36,6 +38,7 @@ internal sealed class CheckCommand(
             failOn,
             failures,
             output,
+            threads,
         };
         command.SetAction(parsed =>
             (int)
@@ -44,7 +47,8 @@ internal sealed class CheckCommand(
                     parsed.GetRequiredValue(format),
                     SeverityOf(parsed.GetRequiredValue(failOn)),
                     parsed.GetValue(failures),
-                    parsed.GetValue(output)
+                    parsed.GetValue(output),
+                    parsed.GetRequiredValue(threads)
                 ).Run(parsed.GetRequiredValue(files))
         );
         return command;
@@ -57,16 +61,17 @@ internal sealed class CheckCommand(
         var delivery = new Delivery(outside, output);
         var progress = new Progress(outside, files.Count);
         var reports = new List<CheckReport>();
-        foreach (var file in files)
+        progress.Say($"checking {files[0]}");
+        foreach (var report in new Crew<string, CheckReport>(threads, Check).Do(files))
         {
-            progress.Say($"checking {file}");
-            var report = Workbench.Check(Read(file), outside.Interrupted, failures);
             progress.Clear();
             if (report.Complete)
                 outside.Interrupted.ThrowIfCancellationRequested();
             reports.Add(report);
             if (format == "text")
                 delivery.Put(CheckText.Of(report));
+            if (reports.Count < files.Count)
+                progress.Say($"checking {files[reports.Count]}");
         }
         Close(delivery, reports, single);
         delivery.Finish();
@@ -83,6 +88,8 @@ internal sealed class CheckCommand(
         else if (!single)
             delivery.Put(new Page().Line().Join(CheckText.Total(reports)));
     }
+
+    private CheckReport Check(string file) => Workbench.Check(Read(file), outside.Interrupted, failures);
 
     private SourceText Read(string file) =>
         Sources.Read(file, outside, format == "sarif" ? Repository.NameOf(file, outside) : null);
