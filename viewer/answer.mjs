@@ -3,18 +3,21 @@
 import { readNetlist } from './netlist.mjs';
 import { table } from './table.mjs';
 import { survey } from './survey.mjs';
+import { sufficient, revealed } from './failures.mjs';
 import { isolatingSets, liveAt, judge } from './questions.mjs';
 
 const OPERATIONS = {
   table: (panel, request) => table(panel, request),
   survey: (panel, request) => survey(panel, request),
   isolate: (panel, request) => isolatingSets(panel, request),
+  failures: (panel, request) => sufficient(panel, request.index === undefined ? request : { ...request, condition: panel.intents[request.index].when }),
+  revealed: (panel, request) => revealed(panel, request),
   live: (panel, request) => liveAt(panel, request.state ?? {}),
   intent: (panel, request) => judge(panel, request.index === undefined ? request.intent : panel.intents[request.index]),
 };
 
 /**
- * @param {{op:'table'|'survey'|'isolate'|'live'|'intent', netlist:any, readings?:any, failures?:number, questions?:any[], limit?:number, target?:string[], isolators?:string[],
+ * @param {{op:'table'|'survey'|'isolate'|'failures'|'revealed'|'live'|'intent', condition?: any, settled?: boolean, netlist:any, readings?:any, failures?:number, questions?:any[], limit?:number, target?:string[], isolators?:string[],
  *   state?:Record<string,string>, index?:number, intent?:any}} request
  * @returns {any}
  */

@@ -135,7 +135,7 @@ export function judge(panel, intent) {
 }
 
 /** A space whose records also answer the questions given. */
-class Inquiry {
+export class Inquiry {
   constructor(panel, expressions) {
     this.panel = panel;
     this.rules = new Rules(panel, expressions);

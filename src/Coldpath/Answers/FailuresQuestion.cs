@@ -76,7 +76,8 @@ public sealed class FailuresQuestion(Evidence evidence)
 
     private static Diagram Hazard(Behaviour part, Intent asked)
     {
-        var states = part.Of(asked.When);
+        // The line as this search has it, with no other failures in it than its own.
+        var states = part.Of(part.Netlist.Intents[^1].When);
         return asked.Settled ? part.Space.Table.And(states, part.ReachableSettled) : states;
     }
 

@@ -303,6 +303,8 @@ public sealed class Evidence
     /// <summary>What only an uncertain coil refutes is put to the solver.</summary>
     private Verdict AnswerWithFailures(Intent intent)
     {
+        // A search speaks of its own failures only: its line is the one without the others.
+        var line = Whole.Netlist.Intents.Index().First(i => ReferenceEquals(i.Item, intent)).Index;
         var verdict = Of(Failing(intent.Failures));
         if (!verdict.ThroughUncertain)
             return verdict;
@@ -310,7 +312,10 @@ public sealed class Evidence
         return Of(parts.Select(part => Behaviour.Judged(part, stop, intent.Failures)));
 
         Verdict Of(IEnumerable<Behaviour> behaviours) =>
-            Verdict.OfParts(intent.Form, behaviours.Select(part => new Questions(part).Answer(intent)));
+            Verdict.OfParts(
+                intent.Form,
+                behaviours.Select(part => new Questions(part).Answer(part.Netlist.Intents[line]))
+            );
     }
 
     private JudgedIntent[] Judge()

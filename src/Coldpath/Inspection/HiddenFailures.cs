@@ -46,7 +46,7 @@ public sealed class HiddenFailures(Evidence evidence)
         return intent.Form switch
         {
             IntentForm.Never => table.And(
-                behaviour.Of(Whole(intent).When),
+                behaviour.Of(behaviour.Netlist.Intents[LineOf(intent)].When),
                 intent.Settled ? behaviour.ReachableSettled : behaviour.Reachable
             ),
             IntentForm.Stops => table.AllOf(
@@ -58,12 +58,8 @@ public sealed class HiddenFailures(Evidence evidence)
         };
     }
 
-    /// <summary>The same line with its failures in it.</summary>
-    private Intent Whole(Intent intent) =>
-        evidence
-            .Netlist.Intents.Zip(evidence.Whole.Netlist.Intents)
-            .First(pair => ReferenceEquals(pair.First, intent))
-            .Second;
+    private int LineOf(Intent intent) =>
+        evidence.Netlist.Intents.Index().First(i => ReferenceEquals(i.Item, intent)).Index;
 
     private bool IsHidden(Variable failure) => Of(failure.Name).Disclosure == Disclosure.Hidden;
 

@@ -18,18 +18,17 @@ internal sealed class Responses
     /// <param name="behaviour">What the panel can do.</param>
     /// <param name="showing">What is seen of it.</param>
     /// <param name="quiet">Where a response may begin and end.</param>
-    /// <param name="uncertainToo">Whether moves are made that an uncertain coil leaves open.</param>
+    /// <param name="uncertainToo">Whether moves are made that an uncertain coil or a short leaves open.</param>
     public Responses(Behaviour behaviour, Showing showing, Diagram quiet, bool uncertainToo)
     {
         this.showing = showing;
         space = behaviour.Space;
         reach = behaviour.FromRest(uncertainToo);
         started = Table.And(quiet, showing.Before);
-        following = behaviour.ReachFrom(
-            Table.Or(started, reach.Operating.Image(started)),
-            uncertainToo,
-            t => t.IsUrgent || t.Cause == Cause.Delay
-        );
+        var moved = Table.Or(started, reach.Operating.Image(started));
+        following = uncertainToo
+            ? behaviour.ReachFrom(moved, uncertainToo, Follows)
+            : behaviour.ReachSurelyFrom(moved, Follows);
         Ends = Table.AllOf(following.All, quiet, showing.After);
     }
 
@@ -37,6 +36,8 @@ internal sealed class Responses
     public Diagram Ends { get; }
 
     private DiagramTable Table => space.Table;
+
+    private static bool Follows(Transition t) => t.IsUrgent || t.Cause == Cause.Delay;
 
     /// <summary>Of some ends what shows before and after, and nothing else.</summary>
     public Diagram Seen(Diagram ends) =>

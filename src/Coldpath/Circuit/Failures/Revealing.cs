@@ -7,7 +7,7 @@ namespace Coldpath.Circuit.Failures;
 
 /// <summary>
 /// Which single failures show themselves: those with a response that is none of the sound panel's. Where an uncertain
-/// coil leaves open what shows, nothing is told: hidden is the answer on the safe side.
+/// coil or a short leaves open what shows, nothing is told: hidden is the answer on the safe side.
 /// </summary>
 public sealed class Revealing
 {
@@ -26,7 +26,7 @@ public sealed class Revealing
         this.behaviour = behaviour;
         showing = new(behaviour);
         var quiet = Table.And(behaviour.Reachable, behaviour.Quiet);
-        var open = Table.AnyOf(behaviour.Transitions.Select(t => t.Uncertain));
+        var open = Table.AnyOf(behaviour.Transitions.Select(t => Table.Or(t.Uncertain, t.Shorted)));
         var possible = new Responses(
             behaviour,
             showing,

@@ -207,6 +207,16 @@ public sealed class Behaviour
     internal Reach ReachFrom(Diagram start, bool uncertainToo, Func<Transition, bool>? among = null) =>
         new(Space, Settling, among is null ? Transitions : Transitions.Where(among), start, uncertainToo);
 
+    /// <summary>What certain moves alone lead to: none that a short or an uncertain coil leaves open.</summary>
+    internal Reach ReachSurelyFrom(Diagram start, Func<Transition, bool> among) =>
+        new(
+            Space,
+            Settling,
+            Transitions.Where(among).Select(t => t with { Shorted = Diagram.False }),
+            start,
+            uncertainToo: false
+        );
+
     /// <summary>What is reached from rest by these moves alone.</summary>
     internal Reach ReachAtRest(Func<Transition, bool> among, bool uncertainToo) =>
         ReachFrom(AtRest, uncertainToo, among);

@@ -11,10 +11,11 @@ public static class FailureParts
 
     /// <param name="netlist">The panel with its kinds' failures.</param>
     /// <param name="most">How many failures may happen: 0 to 2.</param>
+    /// <param name="groupSize">How many failures go together.</param>
     /// <returns>At least one netlist; the same failure may be in several.</returns>
-    public static IEnumerable<Netlist> Of(Netlist netlist, int most)
+    public static IEnumerable<Netlist> Of(Netlist netlist, int most, int groupSize = GroupSize)
     {
-        var groups = netlist.AllFailures().Chunk(GroupSize).ToArray();
+        var groups = netlist.AllFailures().Chunk(groupSize).ToArray();
         if (most == 0 || groups.Length == 0)
             return [netlist.WithFailures(new HashSet<string>())];
         if (most == 1 || groups.Length == 1)

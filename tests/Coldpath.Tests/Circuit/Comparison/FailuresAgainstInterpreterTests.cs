@@ -1,0 +1,168 @@
+using System.Text.Json;
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Failures;
+using Coldpath.Circuit.Sequence;
+using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
+using FluentAssertions;
+using Xunit;
+using Xunit.Abstractions;
+
+namespace Coldpath.Tests.Circuit.Comparison;
+
+/// <summary>Cut sets, their stories, and what stays hidden: the engine against the interpreter, which visits every state.</summary>
+public class FailuresAgainstInterpreterTests(ITestOutputHelper output)
+{
+    private const int Panels = 500;
+    private const int MostFailing = 4;
+    private const int Hazards = 3;
+
+    [Fact]
+    public void Cut_sets_and_hidden_failures_are_the_same()
+    {
+        using var interpreter = new Interpreter();
+        var counts = new SortedDictionary<string, int>(StringComparer.Ordinal);
+        foreach (var number in Enumerable.Range(700_000, Panels))
+        {
+            var netlist = Failing(number);
+            var told = new HashSet<string>();
+            told.UnionWith(CompareSets(number, netlist, interpreter));
+            told.UnionWith(CompareShowing(number, netlist, interpreter));
+            foreach (var what in told)
+                counts[what] = counts.GetValueOrDefault(what) + 1;
+        }
+        foreach (var (what, count) in counts)
+            output.WriteLine($"{count, 4} panels with {what}");
+        counts["a set of 2"].Should().BeGreaterThanOrEqualTo(Panels / 5);
+        counts["a failure that is hidden"].Should().BeGreaterThanOrEqualTo(Panels / 10);
+        counts["a failure that is revealed"].Should().BeGreaterThanOrEqualTo(Panels / 10);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void Searching_a_few_failures_at_a_time_finds_the_same_sets(int most)
+    {
+        var parted = 0;
+        foreach (var number in Enumerable.Range(710_000, 60))
+        {
+            var bare = RandomPanels.Panel(number);
+            var netlist = bare with { Intents = [.. Hazardous(number, bare)] };
+            var parts = FailureParts.Of(netlist, most, groupSize: 2).ToArray();
+            parted += parts.Length > 1 ? 1 : 0;
+            foreach (var line in Enumerable.Range(0, netlist.Intents.Count))
+            {
+                var whole = Sets(netlist.WithFailures(netlist.AllFailures().ToHashSet()), most, line);
+                var together = FailureSet.Minimal(parts.SelectMany(part => Sets(part, most, line)));
+                Told(together).Should().BeEquivalentTo(Told(whole), $"of panel {number}");
+            }
+        }
+        parted.Should().BeGreaterThan(20);
+
+        static IReadOnlyList<FailureSet> Sets(Netlist netlist, int most, int line)
+        {
+            var behaviour = new Behaviour(netlist, new DiagramTable(), most);
+            var hazard = behaviour.Of(netlist.Intents[line].When);
+            return new CutSets(behaviour).Of(behaviour.Table.And(hazard, behaviour.ReachableSettled));
+        }
+
+        static IEnumerable<string> Told(IEnumerable<FailureSet> sets) =>
+            sets.Select(s => $"{Named(s.Members.Select(m => m.Name))} {s.Uncertain}");
+    }
+
+    /// <summary>A random panel in which a few of its parts may fail.</summary>
+    private static Netlist Failing(int number)
+    {
+        var netlist = RandomPanels.Panel(number);
+        var dice = new System.Random(number);
+        var chosen = netlist.AllFailures().OrderBy(_ => dice.Next()).Take(MostFailing);
+        return netlist.WithFailures(chosen.ToHashSet());
+    }
+
+    private static IEnumerable<string> CompareSets(int number, Netlist netlist, Interpreter interpreter)
+    {
+        var behaviour = new Behaviour(netlist, new DiagramTable(), failures: 2);
+        Intent[] intents = [.. Hazardous(number, netlist), .. OnlyByTwo(behaviour)];
+        foreach (var (index, hazard) in intents.Select(i => i.When).Index())
+        {
+            var sets = new CutSets(behaviour).Of(
+                behaviour.Table.And(behaviour.Of(hazard), behaviour.ReachableSettled)
+            );
+            var theirs = interpreter
+                .Ask("failures", netlist with { Intents = intents }, $"\"failures\":2,\"index\":{index}")
+                .GetProperty("sets")
+                .EnumerateArray()
+                .Select(set => Named(set.EnumerateArray().Select(name => name.GetString()!)));
+            Minimal(sets).Should().BeEquivalentTo(theirs, $"of panel {number}");
+            foreach (var set in sets)
+            {
+                Replays(behaviour, set.Story).Should().BeNull($"of panel {number}");
+                behaviour.Space.Holds(behaviour.Of(hazard), set.Story.End).Should().BeTrue();
+                yield return set.Members.Count == 0 ? "no failure needed" : $"a set of {set.Members.Count}";
+            }
+        }
+    }
+
+    private static IEnumerable<string> CompareShowing(int number, Netlist netlist, Interpreter interpreter)
+    {
+        var behaviour = new Behaviour(netlist, new DiagramTable(), failures: 1);
+        var revealing = new Revealing(behaviour);
+        var theirs = interpreter.Ask("revealed", netlist);
+        foreach (var failure in netlist.Variables.Where(v => v.Kind == VariableKind.Failure))
+        {
+            var mine = revealing.Of(failure).Disclosure.ToString().ToLowerInvariant();
+            mine.Should()
+                .Be(theirs.GetProperty(failure.Name).GetString(), $"of {failure.Name} in panel {number}");
+            yield return $"a failure that is {mine}";
+        }
+    }
+
+    private static IEnumerable<Intent> Hazardous(int number, Netlist netlist) =>
+        Enumerable
+            .Range(0, Hazards)
+            .SelectMany(i => new RandomIntents(netlist, new System.Random(number * Hazards + i)).All())
+            .Where(intent => intent.Form == IntentForm.Never);
+
+    /// <summary>Where the panel stands as it can only after two failures: that it stands so.</summary>
+    private static IEnumerable<Intent> OnlyByTwo(Behaviour behaviour)
+    {
+        var (space, table) = (behaviour.Space, behaviour.Table);
+        var failures = space.Bits(space.FailureVariables);
+        var few = table.And(behaviour.ReachableSettled, space.AtMostFailed(1));
+        var onlyByTwo = table.Except(
+            table.Exists(behaviour.ReachableSettled, failures),
+            table.Exists(few, failures)
+        );
+        if (space.First(onlyByTwo) is not { } state)
+            yield break;
+        var standing = space
+            .Variables.Index()
+            .Where(v => v.Item.Kind != VariableKind.Failure)
+            .Select(v => new VariableIs(v.Item.Name, v.Item.Values[state[v.Index]]));
+        yield return new() { Form = IntentForm.Never, When = Expression.AllOf(standing) };
+    }
+
+    /// <summary>The interpreter makes no difference between sure and uncertain sets: the smaller one stands for both.</summary>
+    private static IEnumerable<string> Minimal(IReadOnlyList<FailureSet> sets)
+    {
+        var names = sets.Select(s => s.Members.Select(m => m.Name).ToHashSet()).ToArray();
+        return names.Where(set => !names.Any(other => other.IsProperSubsetOf(set))).Select(Named);
+    }
+
+    private static string Named(IEnumerable<string> names) =>
+        string.Join(' ', names.Order(StringComparer.Ordinal));
+
+    /// <summary>Every step of the story can be made where it is made; null when so.</summary>
+    private static string? Replays(Behaviour behaviour, Story story)
+    {
+        var state = story.Start;
+        foreach (var (move, after) in story.Steps)
+        {
+            var open = behaviour.Table.AnyOf(move.Certain, move.Shorted, move.Uncertain);
+            if (!behaviour.Space.Holds(open, state) || state.With(move.Variable, move.To) != after)
+                return $"the story breaks at {move}";
+            state = after;
+        }
+        return null;
+    }
+}

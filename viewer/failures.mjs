@@ -1,0 +1,85 @@
+// Which failures suffice for a condition, by looking at every state that a budget of failures reaches.
+
+import { Inquiry } from './questions.mjs';
+
+/**
+ * The minimal sets of failure variables that suffice, of no more members than the budget: a failure never heals, so the
+ * failures of a reached state are those that could not be spared on the way taken, and a smaller set shows in another
+ * state.
+ * @param {import('./netlist.mjs').Panel} panel
+ * @param {{condition: any, settled?: boolean, failures?: number, limit?: number}} request
+ * @returns {{sets: string[][], reachable: number}}
+ */
+export function sufficient(panel, { condition, settled = true, failures = 1, limit = 200_000 }) {
+  const inquiry = new Inquiry(panel, [condition]), { space } = inquiry;
+  const { order } = space.reachable(failures, limit), found = new Map();
+  for (const i of order) {
+    if ((settled && !space.settled(i)) || !inquiry.holds(0, i)) continue;
+    const members = failed(panel, space, i);
+    found.set(members.join(' '), members);
+  }
+  const sets = [...found.values()];
+  return { sets: sets.filter(s => !sets.some(t => t !== s && t.every(name => s.includes(name)))), reachable: order.length };
+}
+
+/** The failure variables that stand away from rest. */
+const failed = (panel, space, i) =>
+  panel.variables.filter((v, index) => v.kind === 'failure' && space.valueAt(i, index) !== v.rest).map(v => v.name);
+
+/**
+ * For each failure whether it shows itself. What shows is the value of every position, process, supply and trip
+ * variable, and which loads run. A response is what shows in a quiet state, and what shows when after one move at most
+ * that is not urgent, and what follows by urgent and delay moves, it is quiet again. Revealed: some response in which
+ * nothing is left open ends with this failure alone and is none that the sound panel may give.
+ * @param {import('./netlist.mjs').Panel} panel @param {{limit?: number}} request
+ * @returns {Record<string, 'impossible'|'hidden'|'revealed'>}
+ */
+export function revealed(panel, { limit = 200_000 } = {}) {
+  const loads = panel.loads.map(l => ({ runs: l.name, turns: 'any' }));
+  const inquiry = new Inquiry(panel, loads), { space } = inquiry;
+  const { order } = space.reachable(1, limit);
+  const seen = i => panel.variables.map((v, index) => SEEN.includes(v.kind) ? space.valueAt(i, index) : '').join() + '|'
+    + loads.map((_, l) => inquiry.holds(l, i) ? 1 : 0).join('');
+  const cache = new Map(), shows = i => cache.get(i) ?? (cache.set(i, seen(i)), cache.get(i));
+  const quiet = order.filter(i => space.quiet(i));
+  const sound = new Set(), told = new Map(panel.variables.filter(v => v.kind === 'failure').map(v => [v.name, 'impossible']));
+  for (const i of order) for (const name of failed(panel, space, i)) if (told.get(name) === 'impossible') told.set(name, 'hidden');
+  for (const i of quiet) {
+    if (space.failuresAt(i) > 0) continue;
+    for (const to of responses(space, i, 0, true)) sound.add(`${shows(i)}>${shows(to)}`);
+  }
+  for (const i of quiet.filter(i => !open(space, i))) {
+    for (const to of responses(space, i, 1, false)) {
+      const names = failed(panel, space, to);
+      if (names.length === 1 && !open(space, to) && !sound.has(`${shows(i)}>${shows(to)}`)) told.set(names[0], 'revealed');
+    }
+  }
+  return Object.fromEntries(told);
+}
+
+const SEEN = ['position', 'process', 'supply', 'trip'];
+
+/** An optional move is there. */
+const open = (space, i) => space.of(i).optional.length > 0;
+
+/** The quiet states that responses from a quiet state end in. */
+function responses(space, from, budget, optionalToo) {
+  const starts = new Set([from]), ends = new Set();
+  step(space, from, budget, optionalToo, () => true, to => starts.add(to));
+  const order = [...starts], seen = new Set(order);
+  for (const i of order) {
+    if (space.quiet(i)) ends.add(i);
+    step(space, i, 0, optionalToo, by => by === 'settle' || by === 'short' || by === 'delay', to => {
+      if (!seen.has(to)) { seen.add(to); order.push(to); }
+    });
+  }
+  return ends;
+}
+
+/** Calls with the states that one move leads to. */
+function step(space, i, budget, optionalToo, among, take) {
+  const { optional } = space.of(i), may = new Set(optional.filter((_, k) => k % 2 === 0));
+  space.moves(i, budget, (code, to) => {
+    if ((optionalToo || !may.has(code)) && among(space.rules.by(code))) take(to);
+  });
+}
