@@ -68,11 +68,22 @@ public sealed class EarthFaultInControl : FailureCheck
                     $"bridges {device.Tag}: {motor.Name} runs on when it has tripped"
                 );
         }
-        foreach (
-            var set in Touching(e, e.SingleFailures.Unprotected()).Where(set => !IsAheadOfTheFuse(e, set))
-        )
-            yield return Told(e, set, null, Severity.Danger, "is a short that no device clears");
+        FailureSet[] shorts =
+        [
+            .. Touching(e, e.SingleFailures.Unprotected()).Where(set => !IsAheadOfTheFuse(e, set)),
+        ];
+        if (shorts.Length > 0)
+            yield return e.Report(this, shorts.Select(set => set.Members[0].Device))
+                .Says(
+                    $"one earth fault on {Evidence.Some(shorts.Select(WireOf))} is a short that no device clears"
+                )
+                .After(shorts[0])
+                .Finding;
     }
+
+    /// <summary>The wire that touches earth: "104" of "104.touches earth".</summary>
+    private static string WireOf(FailureSet set) =>
+        set.Members[0].Name[..set.Members[0].Name.LastIndexOf('.')];
 
     /// <summary>
     /// The piece of wire from a transformer or power supply to its first fuse cannot have one ahead of it: it is kept
@@ -96,10 +107,10 @@ public sealed class EarthFaultInControl : FailureCheck
     private static IEnumerable<(NetlistDevice Device, Protection Trip)> Protecting(Evidence e) =>
         e.Netlist.Devices.SelectMany(d => d.Protects.Select(p => (d, p))).DistinctBy(p => p.p.Variable);
 
-    private Finding Told(Evidence e, FailureSet set, Load? motor, Severity severity, string does)
+    private Finding Told(Evidence e, FailureSet set, Load motor, Severity severity, string does)
     {
         var part = set.Members[0];
-        return e.Report(this, [.. new[] { part.Device, motor?.Name }.OfType<string>().Where(e.Devices.Known)])
+        return e.Report(this, [part.Device, motor.Name])
             .Grade(severity)
             .Says($"one earth fault {does}: {FailureWords.Of(part)}")
             .After(set)
