@@ -5,21 +5,26 @@ import { Inquiry } from './questions.mjs';
 /**
  * The minimal sets of failure variables that suffice, of no more members than the budget: a failure never heals, so the
  * failures of a reached state are those that could not be spared on the way taken, and a smaller set shows in another
- * state.
+ * state. With each set a shortest story to a state in which just its members have failed.
  * @param {import('./netlist.mjs').Panel} panel
  * @param {{condition: any, settled?: boolean, failures?: number, limit?: number}} request
- * @returns {{sets: string[][], reachable: number}}
+ * @returns {{sets: string[][], stories: {variable: string, from: string, to: string, by: string, optional: boolean}[][], reachable: number}}
  */
 export function sufficient(panel, { condition, settled = true, failures = 1, limit = 200_000 }) {
   const inquiry = new Inquiry(panel, [condition]), { space } = inquiry;
-  const { order } = space.reachable(failures, limit), found = new Map();
-  for (const i of order) {
-    if ((settled && !space.settled(i)) || !inquiry.holds(0, i)) continue;
-    const members = failed(panel, space, i);
-    found.set(members.join(' '), members);
-  }
-  const sets = [...found.values()];
-  return { sets: sets.filter(s => !sets.some(t => t !== s && t.every(name => s.includes(name)))), reachable: order.length };
+  const found = new Map();
+  let count = 0;
+  // Visits the nearest states first, and all of them.
+  const { from } = space.stories(failures, i => {
+    if (++count > limit) throw new Error(`more than ${limit} reachable states`);
+    if ((settled && !space.settled(i)) || !inquiry.holds(0, i)) return false;
+    const members = failed(panel, space, i), key = members.join(' ');
+    if (!found.has(key)) found.set(key, { members, at: i });
+    return false;
+  });
+  const all = [...found.values()];
+  const minimal = all.filter(s => !all.some(t => t !== s && t.members.every(name => s.members.includes(name))));
+  return { sets: minimal.map(s => s.members), stories: minimal.map(s => space.story(from, s.at).moves), reachable: count };
 }
 
 /** The failure variables that stand away from rest. */

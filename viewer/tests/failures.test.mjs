@@ -70,3 +70,59 @@ test('a failure whose occasion never comes is impossible', () => {
   netlist.variables[1].moves[0].when = false;
   assert.equal(answer({ op: 'revealed', netlist })['S1.weld'], 'impossible');
 });
+
+// The pressure tank of NUREG-0492, Fault Tree Handbook (US NRC, 1981), its electrical part: K1 seals in behind the
+// timer's contact, K2 feeds the pump and the timer R counts while the pressure switch S is shut. Published cut sets from memory.
+
+const relay = (name, a, kind = 'armature') => [
+  { name, device: name, kind, values: ['out', 'in'], rest: 'out', moves: [
+    { from: 'out', to: 'in', by: kind === 'timer' ? 'delay' : 'settle', when: { energised: [a, 'n'] } },
+    { from: 'in', to: 'out', by: 'settle', when: { not: { energised: [a, 'n'] } } },
+  ] },
+];
+const two = (name, kind, by, values) => ({
+  name, device: name, kind, values, rest: values[0],
+  moves: [{ from: values[0], to: values[1], by, when: true }, { from: values[1], to: values[0], by, when: true }],
+});
+const shutBy = (id, name, a, b, value) => ({
+  id, device: name, pole: 1, power: id === 'K2.p', a, b, type: 'contact',
+  closed: { any: [{ var: name, is: value }, { var: `${name}.shut`, is: 'yes' }] },
+});
+const coil = (id, a) => ({ id, device: id, pole: 0, power: false, a, b: 'n', type: 'load', closed: true });
+
+function tank() {
+  const failing = [['S1', 'S1.s'], ['K1', 'K1.h'], ['K2', 'K2.p'], ['S', 'S.b'], ['R', 'R.b']];
+  return {
+    ...panel(), nets: ['e', 'l', 'n', 'c1', 'c2', 'c3', 'm'],
+    variables: [
+      two('S1', 'position', 'operator', ['released', 'pressed']), two('S', 'process', 'process', ['low', 'full']),
+      ...relay('K1', 'c2'), ...relay('K2', 'c3'), ...relay('R', 'c3', 'timer'),
+      ...failing.map(([name, id]) => ({ ...failure(`${name}.shut`, { closed: id }), device: name })),
+    ],
+    elements: [
+      shutBy('S1.s', 'S1', 'l', 'c1', 'pressed'), shutBy('K1.h', 'K1', 'l', 'c1', 'in'), shutBy('R.b', 'R', 'c1', 'c2', 'out'),
+      shutBy('S.b', 'S', 'c1', 'c3', 'low'), shutBy('K2.p', 'K2', 'l', 'm', 'in'),
+      coil('K1.c', 'c2'), coil('K2.c', 'c3'), coil('R.c', 'c3'),
+      { id: 'P1.1-2', device: 'P1', pole: 0, power: true, a: 'm', b: 'n', type: 'load', closed: true },
+    ],
+    loads: [{ name: 'P1', elements: ['P1.1-2'], modes: [{ name: 'on', feed: ['m', 'n'], joined: [], apart: [] }] }],
+  };
+}
+
+const full = [lit, { var: 'S', is: 'full' }, { quiet: true }];
+const ask = condition => answer({ op: 'failures', netlist: tank(), condition: { all: condition }, failures: 5 });
+const named = told => told.sets.map(s => [...s].sort().join(' ')).sort();
+
+test('the pressure tank has its published cut sets and no other', () => assert.deepEqual(
+  named(ask([...full, { var: 'S1', is: 'released' }])),
+  ['K1.shut S.shut', 'K2.shut', 'R.shut S.shut', 'S.shut S1.shut'],
+));
+test('with the button held the pressure switch alone would do', () =>
+  assert.deepEqual(named(ask(full)), ['K2.shut', 'S.shut']));
+
+test('a shortest story: push, K1 and K2 pull in, K2 fails shut, the tank fills, K2 drops, the button is let go', () => {
+  const told = ask([...full, { var: 'S1', is: 'released' }]), story = told.stories[told.sets.findIndex(s => s.join() === 'K2.shut')];
+  const made = story.filter(m => m.by !== 'settle').map(m => m.by).sort();
+  assert.deepEqual(made, ['failure', 'operator', 'operator', 'process']);
+  assert.equal(story.filter(m => m.variable === 'K2.shut').length, 1);
+});

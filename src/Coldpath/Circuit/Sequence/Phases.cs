@@ -24,9 +24,10 @@ internal static class Phases
             targets[i] = target;
             target = phases[i].StartsOf(target);
         }
-        var start = space.First(target)!;
-        var steps = new List<Step>();
-        foreach (var (phase, goal) in phases.Zip(targets))
+        // Where rest is a race or chatters it is several states: the nearest of them begins the story.
+        var (start, first) = new StoryFinder(space, phases[0].With(target)).Shortest(targets[0])!.Value;
+        var steps = new List<Step>(first);
+        foreach (var (phase, goal) in phases.Zip(targets).Skip(1))
         {
             var from = steps.Count == 0 ? start : steps[^1].After;
             steps.AddRange(new StoryFinder(space, phase.With(space.Of(from))).Shortest(goal)!.Value.Steps);

@@ -81,7 +81,8 @@ public sealed class Questions(Behaviour behaviour, Network? whole = null)
                         Assignment = state,
                         LiveNets = [.. nets.Where(n => space.Holds(whole.Live(n), state))],
                     };
-            return new(IsReached(condition) ? Outcome.Proved : Outcome.Vacuous);
+            // A condition that only failures left out here bring about says nothing of what is live then.
+            return new(!assignments.IsFalse && IsReached(condition) ? Outcome.Proved : Outcome.Vacuous);
         });
 
     /// <summary>Operating the control stops the load, and nothing but a new start command starts it again.</summary>
