@@ -9,10 +9,14 @@ grammar Panel;
 
 // ---- The header ----------------------------------------------------------------------------------------------------
 
-panelName : 'panel' TEXT EOF ;
+panelName : ( 'panel' | 'site' ) TEXT EOF ;
 drawing   : 'drawing' label ( 'revision' name )? EOF ;
 rules     : 'rules' name EOF ;
 system    : 'system' atom+ EOF ;
+
+// ---- Other files: kinds, or the panels of a site, each under its tag ------------------------------------------------
+
+include : 'include' TEXT ( 'as' name ( COMMA name )* )? EOF ;
 
 // ---- What there is: kind, tags and ratings are told apart by their spelling, once the row is read ------------------
 
@@ -172,7 +176,7 @@ connecting : 'is' | 'at' | 'when' | 'by' | 'of' | 'in' | 'as' | 'to' | 'through'
            ;
 
 /** All other words of the language; they may stand inside a phrase. */
-ordinary : 'panel' | 'drawing' | 'rules' | 'system' | 'rung' | 'wire' | 'untraced' | 'seen' | 'the' | 'never' | 'dead'
+ordinary : 'panel' | 'site' | 'include' | 'drawing' | 'rules' | 'system' | 'rung' | 'wire' | 'untraced' | 'seen' | 'the' | 'never' | 'dead'
          | 'stops' | 'can' | 'waive' | 'settled' | 'quiet' | 'once' | 'with' | 'failure' | 'failures' | 'kind' | 'means'
          | 'letter' | 'symbol' | 'end' | 'takes' | 'number' | 'text' | 'positions' | 'devices' | 'bare' | 'needed'
          | 'default' | 'flag' | 'let' | 'if' | 'else' | 'for' | 'each' | 'pole' | 'first' | 'bar' | 'line' | 'load'

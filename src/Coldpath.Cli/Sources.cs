@@ -26,7 +26,10 @@ internal static class Sources
         {
             var bytes = ReadBytes(path, outside);
             var text = Strict.GetString(bytes).TrimStart('\uFEFF');
-            return new SourceText(name ?? (path == "-" ? "stdin" : path.Replace('\\', '/')), text);
+            return new SourceText(name ?? Shown(path), text)
+            {
+                Beside = file => Beside(path, file, outside, name),
+            };
         }
         catch (DecoderFallbackException)
         {
@@ -37,6 +40,36 @@ internal static class Sources
         {
             throw new UnreadableException($"cannot read {path}: {Plain(refused, path)}");
         }
+    }
+
+    private static string Shown(string path) => path == "-" ? "stdin" : path.Replace('\\', '/');
+
+    /// <summary>A file that lies relative to where another lies; the standard input lies in the current directory.</summary>
+    private static IncludedText Beside(string path, string file, Outside outside, string? name)
+    {
+        var directory = path == "-" ? "" : Path.GetDirectoryName(path) ?? "";
+        var beside = Tidy(Path.Combine(directory, file));
+        var shown = name is null ? null : Tidy(Path.Combine(Path.GetDirectoryName(name) ?? "", file));
+        try
+        {
+            return new IncludedText(Read(beside, outside, shown));
+        }
+        catch (UnreadableException refused)
+        {
+            return new IncludedText(null, refused.Message[(refused.Message.IndexOf(':') + 1)..].Trim());
+        }
+    }
+
+    /// <summary>Without "." and with ".." taken back where that can be done, so that one file has one name.</summary>
+    private static string Tidy(string path)
+    {
+        var parts = new List<string>();
+        foreach (var part in path.Replace('\\', '/').Split('/'))
+            if (part == ".." && parts.Count > 0 && parts[^1] is not (".." or ""))
+                parts.RemoveAt(parts.Count - 1);
+            else if (part != ".")
+                parts.Add(part);
+        return string.Join('/', parts);
     }
 
     public static void Save(string path, string text, Outside outside) =>

@@ -238,6 +238,17 @@ public static class Workbench
         );
     }
 
+    internal static CheckReport Unreadable(SourceText source, IReadOnlyList<Finding> findings) =>
+        new()
+        {
+            Source = source,
+            Panel = source.Name,
+            Readable = false,
+            Complete = false,
+            Incomplete = ["the description cannot be read as a site, so nothing was checked"],
+            Findings = findings,
+        };
+
     private static CheckReport Unreadable(Opened opened) =>
         new()
         {

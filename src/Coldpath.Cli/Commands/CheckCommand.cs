@@ -4,6 +4,7 @@ using Coldpath.Inspection;
 using Coldpath.Sheets.Reports.Json;
 using Coldpath.Sheets.Reports.Sarif;
 using Coldpath.Sheets.Reports.Text;
+using Coldpath.Sites;
 
 namespace Coldpath.Cli.Commands;
 
@@ -57,12 +58,13 @@ internal sealed class CheckCommand(
     private Exit Run(string[] paths)
     {
         var files = Sources.Find(paths, outside);
-        var single = files is [var only] && paths is [var asked] && only == asked;
+        var pieces = Pieces(files);
+        var single = pieces.Count == 1 && files is [var only] && paths is [var asked] && only == asked;
         var delivery = new Delivery(outside, output);
-        var progress = new Progress(outside, files.Count);
+        var progress = new Progress(outside, pieces.Count);
         var reports = new List<CheckReport>();
-        progress.Say($"checking {files[0]}");
-        foreach (var report in new Crew<string, CheckReport>(threads, Check).Do(files))
+        progress.Say($"checking {pieces[0].Name}");
+        foreach (var report in new Crew<CheckPiece, CheckReport>(threads, piece => piece.Check()).Do(pieces))
         {
             progress.Clear();
             if (report.Complete)
@@ -70,8 +72,8 @@ internal sealed class CheckCommand(
             reports.Add(report);
             if (format == "text")
                 delivery.Put(CheckText.Of(report));
-            if (reports.Count < files.Count)
-                progress.Say($"checking {files[reports.Count]}");
+            if (reports.Count < pieces.Count)
+                progress.Say($"checking {pieces[reports.Count].Name}");
         }
         Close(delivery, reports, single);
         delivery.Finish();
@@ -89,7 +91,33 @@ internal sealed class CheckCommand(
             delivery.Put(new Page().Line().Join(CheckText.Total(reports)));
     }
 
-    private CheckReport Check(string file) => Workbench.Check(Read(file), outside.Interrupted, failures);
+    /// <summary>What there is to do, file by file; a file that a site includes is checked as a panel of the site.</summary>
+    private List<CheckPiece> Pieces(IReadOnlyList<string> files)
+    {
+        var plans = files.Select(file => (File: file, Plan: PlanOf(file))).ToArray();
+        var included = plans.SelectMany(p => p.Plan?.Files ?? []).ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. plans
+                .Where(p => p.Plan is not { Files: [], Source: var name } || !included.Contains(name))
+                .SelectMany(p => p.Plan?.Pieces ?? [new CheckPiece(p.File, () => Unread(p.File))]),
+        ];
+    }
+
+    /// <summary>Null when the file cannot be read, which is said in its turn.</summary>
+    private CheckPlan? PlanOf(string file)
+    {
+        try
+        {
+            return CheckPlan.Of(Read(file), outside.Interrupted, failures);
+        }
+        catch (UnreadableException)
+        {
+            return null;
+        }
+    }
+
+    private CheckReport Unread(string file) => Workbench.Check(Read(file), outside.Interrupted, failures);
 
     private SourceText Read(string file) =>
         Sources.Read(file, outside, format == "sarif" ? Repository.NameOf(file, outside) : null);

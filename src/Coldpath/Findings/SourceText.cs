@@ -18,6 +18,10 @@ public sealed class SourceText
 
     public string Name { get; }
     public string Text { get; }
+
+    /// <summary>Reads a file that this one includes, its name relative to this one's.</summary>
+    public Func<string, IncludedText> Beside { get; init; } =
+        _ => new(null, "a description given by itself has no files beside it");
     public int LineCount => lineStarts.Length;
 
     /// <summary>Line and column of an offset; offsets past the end fall on the end.</summary>
@@ -40,6 +44,9 @@ public sealed class SourceText
         return Text[start..end].TrimEnd('\r', '\n');
     }
 }
+
+/// <summary>What came of reading an included file: its text, or what stood in the way, as a clause.</summary>
+public sealed record IncludedText(SourceText? Source, string? Problem = null);
 
 /// <summary>A stretch of a source, <see cref="Start"/> inclusive, <see cref="End"/> exclusive, as offsets.</summary>
 public readonly record struct Span(SourceText Source, int Start, int End)

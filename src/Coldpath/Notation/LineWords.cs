@@ -13,7 +13,7 @@ public static class LineWords
     public static IReadOnlyCollection<string> Kind => Kinds;
 
     private static readonly FrozenSet<string> Statements = Set(
-        "panel drawing rules system rung wire untraced seen from never dead stops can waive kind"
+        "panel site include drawing rules system rung wire untraced seen from never dead stops can waive kind"
     );
 
     private static readonly FrozenSet<string> Kinds = Set(

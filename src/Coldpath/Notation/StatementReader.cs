@@ -41,7 +41,8 @@ internal sealed class StatementReader(LineReader reader, LineQueue lines)
 
         return Form(line) switch
         {
-            "panel" => Made(g => g.panelName(), (b, l) => b.PanelName(l)),
+            "panel" or "site" => Made(g => g.panelName(), (b, l) => b.PanelName(l)),
+            "include" => Made(g => g.include(), (b, l) => b.Include(l)),
             "drawing" => Made(g => g.drawing(), (b, l) => b.Drawing(l)),
             "rules" => Made(g => g.rules(), (b, l) => b.Rules(l)),
             "system" => Made(g => g.system(), (b, _) => b.System(line)),

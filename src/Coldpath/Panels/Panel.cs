@@ -61,15 +61,20 @@ public sealed record Panel
             chain
         );
 
+    /// <summary>Terminals at which wires leave for other panels.</summary>
+    public IReadOnlyCollection<Terminal> Leaving { get; init; } = [];
+
     /// <summary>Terminals that nothing is wired to, in the order of devices and terminals.</summary>
     public IEnumerable<Terminal> UnconnectedTerminals()
     {
+        var own = Devices.Select(d => d.Tag).ToHashSet(StringComparer.Ordinal);
         var bonded = Bonds
             .Select(b => b.Net)
             .Concat(Untraced.Select(u => u.Net))
             .ToHashSet(StringComparer.Ordinal);
         return Nets.Where(n => n.Terminals.Count == 1 && !bonded.Contains(n.Name))
-            .Select(n => n.Terminals[0]);
+            .Select(n => n.Terminals[0])
+            .Where(t => own.Contains(t.Device) && !Leaving.Contains(t));
     }
 }
 

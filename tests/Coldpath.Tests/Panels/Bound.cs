@@ -2,6 +2,7 @@ using Coldpath.Findings;
 using Coldpath.Notation;
 using Coldpath.Panels;
 using Coldpath.Panels.Binding;
+using Coldpath.Panels.Sites;
 using Coldpath.Wiring;
 using FluentAssertions;
 
@@ -29,7 +30,7 @@ internal static class Bound
     public static BoundResult Any(string lines) => Whole(Header + lines);
 
     public static BoundResult Whole(string text) =>
-        new Binder(PanelParser.Parse(new SourceText("test.panel", text)), [], HandMade.Make).Bind();
+        new Binder(PanelParser.Parse(new SourceText("test.panel", text)), [], HandMade.Make, Neighbours.None).Bind();
 
     /// <summary>The net of a point.</summary>
     public static string NetOf(this Netlist netlist, string point) =>

@@ -8,6 +8,9 @@ internal sealed partial class SyntaxBuilder
     public StatementSyntax PanelName(Grammar.PanelNameContext line) =>
         new PanelNameSyntax(Text(line.TEXT()), Span(line));
 
+    public StatementSyntax Include(Grammar.IncludeContext line) =>
+        new IncludeSyntax(Text(line.TEXT()), line.name().Select(Word).ToArray(), Span(line));
+
     public StatementSyntax Drawing(Grammar.DrawingContext line) =>
         new DrawingSyntax(Words(line.label()), OptionalWord(line.name()), Span(line));
 

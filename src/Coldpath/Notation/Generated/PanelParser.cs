@@ -56,44 +56,44 @@ public partial class PanelParser : Parser {
 		T__125=126, T__126=127, T__127=128, T__128=129, T__129=130, T__130=131, 
 		T__131=132, T__132=133, T__133=134, T__134=135, T__135=136, T__136=137, 
 		T__137=138, T__138=139, T__139=140, T__140=141, T__141=142, T__142=143, 
-		T__143=144, T__144=145, T__145=146, ARROW=147, BAR=148, COMMA=149, COLON=150, 
-		EQUALS=151, PLUS=152, MINUS=153, STAR=154, SLASH=155, PERCENT=156, LPAREN=157, 
-		RPAREN=158, LBRACKET=159, RBRACKET=160, TERMINAL=161, NUMBER=162, WORD=163, 
-		TEXT=164, UNCLOSED=165, COMMENT=166, NEWLINE=167, INVISIBLE=168, BLANK=169, 
-		OTHER=170;
+		T__143=144, T__144=145, T__145=146, T__146=147, T__147=148, ARROW=149, 
+		BAR=150, COMMA=151, COLON=152, EQUALS=153, PLUS=154, MINUS=155, STAR=156, 
+		SLASH=157, PERCENT=158, LPAREN=159, RPAREN=160, LBRACKET=161, RBRACKET=162, 
+		TERMINAL=163, NUMBER=164, WORD=165, TEXT=166, UNCLOSED=167, COMMENT=168, 
+		NEWLINE=169, INVISIBLE=170, BLANK=171, OTHER=172;
 	public const int
 		RULE_panelName = 0, RULE_drawing = 1, RULE_rules = 2, RULE_system = 3, 
-		RULE_declaration = 4, RULE_atom = 5, RULE_chain = 6, RULE_rung = 7, RULE_step = 8, 
-		RULE_group = 9, RULE_branch = 10, RULE_ref = 11, RULE_terminals = 12, 
-		RULE_wire = 13, RULE_untraced = 14, RULE_seen = 15, RULE_fromDrawing = 16, 
-		RULE_refs = 17, RULE_never = 18, RULE_dead = 19, RULE_stops = 20, RULE_can = 21, 
-		RULE_waive = 22, RULE_settled = 23, RULE_atOnce = 24, RULE_failures = 25, 
-		RULE_place = 26, RULE_condition = 27, RULE_conditionPart = 28, RULE_stateTerm = 29, 
-		RULE_kind = 30, RULE_means = 31, RULE_letter = 32, RULE_symbol = 33, RULE_like = 34, 
-		RULE_end = 35, RULE_takes = 36, RULE_ratingForm = 37, RULE_ratingShape = 38, 
-		RULE_choice = 39, RULE_takesOption = 40, RULE_defaultValue = 41, RULE_unit = 42, 
-		RULE_flag = 43, RULE_let = 44, RULE_ifBlock = 45, RULE_elseLine = 46, 
-		RULE_forEachPole = 47, RULE_first = 48, RULE_bar = 49, RULE_side = 50, 
-		RULE_element = 51, RULE_elementType = 52, RULE_elementOption = 53, RULE_coil = 54, 
-		RULE_family = 55, RULE_familyName = 56, RULE_familyOption = 57, RULE_variable = 58, 
-		RULE_variableOption = 59, RULE_variableSort = 60, RULE_move = 61, RULE_positions = 62, 
-		RULE_makeBefore = 63, RULE_failure = 64, RULE_state = 65, RULE_source = 66, 
-		RULE_converter = 67, RULE_converterOption = 68, RULE_supplyOption = 69, 
-		RULE_supplyConductor = 70, RULE_conductorOption = 71, RULE_winding = 72, 
-		RULE_coupling = 73, RULE_loadMode = 74, RULE_modeOption = 75, RULE_use = 76, 
-		RULE_isolates = 77, RULE_isolatesOption = 78, RULE_protects = 79, RULE_opensOnShort = 80, 
-		RULE_constraint = 81, RULE_constraintName = 82, RULE_devicePair = 83, 
-		RULE_guard = 84, RULE_guardPart = 85, RULE_guardTerm = 86, RULE_band = 87, 
-		RULE_guardSuffix = 88, RULE_sum = 89, RULE_product = 90, RULE_factor = 91, 
-		RULE_operand = 92, RULE_pair = 93, RULE_list = 94, RULE_terminal = 95, 
-		RULE_phrase = 96, RULE_label = 97, RULE_name = 98, RULE_plainWord = 99, 
-		RULE_ratingWord = 100, RULE_refWord = 101, RULE_subjectWord = 102, RULE_stateWord = 103, 
-		RULE_logical = 104, RULE_connecting = 105, RULE_ordinary = 106;
+		RULE_include = 4, RULE_declaration = 5, RULE_atom = 6, RULE_chain = 7, 
+		RULE_rung = 8, RULE_step = 9, RULE_group = 10, RULE_branch = 11, RULE_ref = 12, 
+		RULE_terminals = 13, RULE_wire = 14, RULE_untraced = 15, RULE_seen = 16, 
+		RULE_fromDrawing = 17, RULE_refs = 18, RULE_never = 19, RULE_dead = 20, 
+		RULE_stops = 21, RULE_can = 22, RULE_waive = 23, RULE_settled = 24, RULE_atOnce = 25, 
+		RULE_failures = 26, RULE_place = 27, RULE_condition = 28, RULE_conditionPart = 29, 
+		RULE_stateTerm = 30, RULE_kind = 31, RULE_means = 32, RULE_letter = 33, 
+		RULE_symbol = 34, RULE_like = 35, RULE_end = 36, RULE_takes = 37, RULE_ratingForm = 38, 
+		RULE_ratingShape = 39, RULE_choice = 40, RULE_takesOption = 41, RULE_defaultValue = 42, 
+		RULE_unit = 43, RULE_flag = 44, RULE_let = 45, RULE_ifBlock = 46, RULE_elseLine = 47, 
+		RULE_forEachPole = 48, RULE_first = 49, RULE_bar = 50, RULE_side = 51, 
+		RULE_element = 52, RULE_elementType = 53, RULE_elementOption = 54, RULE_coil = 55, 
+		RULE_family = 56, RULE_familyName = 57, RULE_familyOption = 58, RULE_variable = 59, 
+		RULE_variableOption = 60, RULE_variableSort = 61, RULE_move = 62, RULE_positions = 63, 
+		RULE_makeBefore = 64, RULE_failure = 65, RULE_state = 66, RULE_source = 67, 
+		RULE_converter = 68, RULE_converterOption = 69, RULE_supplyOption = 70, 
+		RULE_supplyConductor = 71, RULE_conductorOption = 72, RULE_winding = 73, 
+		RULE_coupling = 74, RULE_loadMode = 75, RULE_modeOption = 76, RULE_use = 77, 
+		RULE_isolates = 78, RULE_isolatesOption = 79, RULE_protects = 80, RULE_opensOnShort = 81, 
+		RULE_constraint = 82, RULE_constraintName = 83, RULE_devicePair = 84, 
+		RULE_guard = 85, RULE_guardPart = 86, RULE_guardTerm = 87, RULE_band = 88, 
+		RULE_guardSuffix = 89, RULE_sum = 90, RULE_product = 91, RULE_factor = 92, 
+		RULE_operand = 93, RULE_pair = 94, RULE_list = 95, RULE_terminal = 96, 
+		RULE_phrase = 97, RULE_label = 98, RULE_name = 99, RULE_plainWord = 100, 
+		RULE_ratingWord = 101, RULE_refWord = 102, RULE_subjectWord = 103, RULE_stateWord = 104, 
+		RULE_logical = 105, RULE_connecting = 106, RULE_ordinary = 107;
 	public static readonly string[] ruleNames = {
-		"panelName", "drawing", "rules", "system", "declaration", "atom", "chain", 
-		"rung", "step", "group", "branch", "ref", "terminals", "wire", "untraced", 
-		"seen", "fromDrawing", "refs", "never", "dead", "stops", "can", "waive", 
-		"settled", "atOnce", "failures", "place", "condition", "conditionPart", 
+		"panelName", "drawing", "rules", "system", "include", "declaration", "atom", 
+		"chain", "rung", "step", "group", "branch", "ref", "terminals", "wire", 
+		"untraced", "seen", "fromDrawing", "refs", "never", "dead", "stops", "can", 
+		"waive", "settled", "atOnce", "failures", "place", "condition", "conditionPart", 
 		"stateTerm", "kind", "means", "letter", "symbol", "like", "end", "takes", 
 		"ratingForm", "ratingShape", "choice", "takesOption", "defaultValue", 
 		"unit", "flag", "let", "ifBlock", "elseLine", "forEachPole", "first", 
@@ -110,18 +110,18 @@ public partial class PanelParser : Parser {
 	};
 
 	private static readonly string[] _LiteralNames = {
-		null, "'panel'", "'drawing'", "'revision'", "'rules'", "'system'", "'rung'", 
-		"'wire'", "'untraced'", "'because'", "'seen'", "'from'", "'the'", "'and'", 
-		"'never'", "'dead'", "'when'", "'stops'", "'by'", "'can'", "'run'", "'via'", 
-		"'waive'", "'on'", "'settled'", "'quiet'", "'at'", "'once'", "'even'", 
-		"'with'", "'failure'", "'failures'", "'or'", "'not'", "'kind'", "'means'", 
-		"'letter'", "'symbol'", "'like'", "'end'", "'takes'", "'in'", "'to'", 
-		"'of'", "'as'", "'number'", "'text'", "'positions'", "'devices'", "'bare'", 
-		"'needed'", "'default'", "'flag'", "'let'", "'if'", "'else'", "'for'", 
-		"'each'", "'pole'", "'first'", "'bar'", "'line'", "'load'", "'side'", 
-		"'conductor'", "'contact'", "'semiconductor'", "'thermal'", "'series'", 
-		"'diode'", "'fault'", "'power'", "'through'", "'welds'", "'closed'", "'leaks'", 
-		"'coil'", "'moves'", "'family'", "'variable'", "'rest'", "'powered'", 
+		null, "'panel'", "'site'", "'drawing'", "'revision'", "'rules'", "'system'", 
+		"'include'", "'as'", "'rung'", "'wire'", "'untraced'", "'because'", "'seen'", 
+		"'from'", "'the'", "'and'", "'never'", "'dead'", "'when'", "'stops'", 
+		"'by'", "'can'", "'run'", "'via'", "'waive'", "'on'", "'settled'", "'quiet'", 
+		"'at'", "'once'", "'even'", "'with'", "'failure'", "'failures'", "'or'", 
+		"'not'", "'kind'", "'means'", "'letter'", "'symbol'", "'like'", "'end'", 
+		"'takes'", "'in'", "'to'", "'of'", "'number'", "'text'", "'positions'", 
+		"'devices'", "'bare'", "'needed'", "'default'", "'flag'", "'let'", "'if'", 
+		"'else'", "'for'", "'each'", "'pole'", "'first'", "'bar'", "'line'", "'load'", 
+		"'side'", "'conductor'", "'contact'", "'semiconductor'", "'thermal'", 
+		"'series'", "'diode'", "'fault'", "'power'", "'through'", "'welds'", "'closed'", 
+		"'leaks'", "'coil'", "'moves'", "'family'", "'variable'", "'rest'", "'powered'", 
 		"'momentary'", "'process'", "'condition'", "'cell'", "'timer'", "'trip'", 
 		"'may'", "'make'", "'before'", "'break'", "'class'", "'state'", "'source'", 
 		"'converter'", "'present'", "'group'", "'limited'", "'extra'", "'low'", 
@@ -148,10 +148,10 @@ public partial class PanelParser : Parser {
 		null, null, null, null, null, null, null, null, null, null, null, null, 
 		null, null, null, null, null, null, null, null, null, null, null, null, 
 		null, null, null, null, null, null, null, null, null, null, null, null, 
-		null, null, null, "ARROW", "BAR", "COMMA", "COLON", "EQUALS", "PLUS", 
-		"MINUS", "STAR", "SLASH", "PERCENT", "LPAREN", "RPAREN", "LBRACKET", "RBRACKET", 
-		"TERMINAL", "NUMBER", "WORD", "TEXT", "UNCLOSED", "COMMENT", "NEWLINE", 
-		"INVISIBLE", "BLANK", "OTHER"
+		null, null, null, null, null, "ARROW", "BAR", "COMMA", "COLON", "EQUALS", 
+		"PLUS", "MINUS", "STAR", "SLASH", "PERCENT", "LPAREN", "RPAREN", "LBRACKET", 
+		"RBRACKET", "TERMINAL", "NUMBER", "WORD", "TEXT", "UNCLOSED", "COMMENT", 
+		"NEWLINE", "INVISIBLE", "BLANK", "OTHER"
 	};
 	public static readonly IVocabulary DefaultVocabulary = new Vocabulary(_LiteralNames, _SymbolicNames);
 
@@ -199,14 +199,22 @@ public partial class PanelParser : Parser {
 	public PanelNameContext panelName() {
 		PanelNameContext _localctx = new PanelNameContext(Context, State);
 		EnterRule(_localctx, 0, RULE_panelName);
+		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 214;
-			Match(T__0);
-			State = 215;
-			Match(TEXT);
 			State = 216;
+			_la = TokenStream.LA(1);
+			if ( !(_la==T__0 || _la==T__1) ) {
+			ErrorHandler.RecoverInline(this);
+			}
+			else {
+				ErrorHandler.ReportMatch(this);
+			    Consume();
+			}
+			State = 217;
+			Match(TEXT);
+			State = 218;
 			Match(Eof);
 			}
 		}
@@ -244,23 +252,23 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 218;
-			Match(T__1);
-			State = 219;
+			State = 220;
+			Match(T__2);
+			State = 221;
 			label();
-			State = 222;
+			State = 224;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__2) {
+			if (_la==T__3) {
 				{
-				State = 220;
-				Match(T__2);
-				State = 221;
+				State = 222;
+				Match(T__3);
+				State = 223;
 				name();
 				}
 			}
 
-			State = 224;
+			State = 226;
 			Match(Eof);
 			}
 		}
@@ -294,11 +302,11 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 226;
-			Match(T__3);
-			State = 227;
-			name();
 			State = 228;
+			Match(T__4);
+			State = 229;
+			name();
+			State = 230;
 			Match(Eof);
 			}
 		}
@@ -336,23 +344,98 @@ public partial class PanelParser : Parser {
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 230;
-			Match(T__4);
 			State = 232;
+			Match(T__5);
+			State = 234;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 231;
+				State = 233;
 				atom();
 				}
 				}
-				State = 234;
+				State = 236;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 120531189759L) != 0) );
-			State = 236;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 482124759039L) != 0) );
+			State = 238;
+			Match(Eof);
+			}
+		}
+		catch (RecognitionException re) {
+			_localctx.exception = re;
+			ErrorHandler.ReportError(this, re);
+			ErrorHandler.Recover(this, re);
+		}
+		finally {
+			ExitRule();
+		}
+		return _localctx;
+	}
+
+	public partial class IncludeContext : ParserRuleContext {
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode TEXT() { return GetToken(PanelParser.TEXT, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode Eof() { return GetToken(PanelParser.Eof, 0); }
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext[] name() {
+			return GetRuleContexts<NameContext>();
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public NameContext name(int i) {
+			return GetRuleContext<NameContext>(i);
+		}
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode[] COMMA() { return GetTokens(PanelParser.COMMA); }
+		[System.Diagnostics.DebuggerNonUserCode] public ITerminalNode COMMA(int i) {
+			return GetToken(PanelParser.COMMA, i);
+		}
+		public IncludeContext(ParserRuleContext parent, int invokingState)
+			: base(parent, invokingState)
+		{
+		}
+		public override int RuleIndex { get { return RULE_include; } }
+	}
+
+	[RuleVersion(0)]
+	public IncludeContext include() {
+		IncludeContext _localctx = new IncludeContext(Context, State);
+		EnterRule(_localctx, 8, RULE_include);
+		int _la;
+		try {
+			EnterOuterAlt(_localctx, 1);
+			{
+			State = 240;
+			Match(T__6);
+			State = 241;
+			Match(TEXT);
+			State = 251;
+			ErrorHandler.Sync(this);
+			_la = TokenStream.LA(1);
+			if (_la==T__7) {
+				{
+				State = 242;
+				Match(T__7);
+				State = 243;
+				name();
+				State = 248;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				while (_la==COMMA) {
+					{
+					{
+					State = 244;
+					Match(COMMA);
+					State = 245;
+					name();
+					}
+					}
+					State = 250;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				}
+				}
+			}
+
+			State = 253;
 			Match(Eof);
 			}
 		}
@@ -388,28 +471,28 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public DeclarationContext declaration() {
 		DeclarationContext _localctx = new DeclarationContext(Context, State);
-		EnterRule(_localctx, 8, RULE_declaration);
+		EnterRule(_localctx, 10, RULE_declaration);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 238;
+			State = 255;
 			name();
-			State = 242;
+			State = 259;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 120531189759L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 482124759039L) != 0)) {
 				{
 				{
-				State = 239;
+				State = 256;
 				atom();
 				}
 				}
-				State = 244;
+				State = 261;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 245;
+			State = 262;
 			Match(Eof);
 			}
 		}
@@ -442,9 +525,9 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public AtomContext atom() {
 		AtomContext _localctx = new AtomContext(Context, State);
-		EnterRule(_localctx, 10, RULE_atom);
+		EnterRule(_localctx, 12, RULE_atom);
 		try {
-			State = 252;
+			State = 269;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__0:
@@ -455,9 +538,9 @@ public partial class PanelParser : Parser {
 			case T__5:
 			case T__6:
 			case T__7:
+			case T__8:
 			case T__9:
 			case T__10:
-			case T__11:
 			case T__12:
 			case T__13:
 			case T__14:
@@ -592,39 +675,41 @@ public partial class PanelParser : Parser {
 			case T__143:
 			case T__144:
 			case T__145:
+			case T__146:
+			case T__147:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 247;
+				State = 264;
 				name();
 				}
 				break;
 			case TEXT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 248;
+				State = 265;
 				Match(TEXT);
 				}
 				break;
 			case COMMA:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 249;
+				State = 266;
 				Match(COMMA);
 				}
 				break;
 			case BAR:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 250;
+				State = 267;
 				Match(BAR);
 				}
 				break;
 			case PERCENT:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 251;
+				State = 268;
 				Match(PERCENT);
 				}
 				break;
@@ -665,30 +750,30 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ChainContext chain() {
 		ChainContext _localctx = new ChainContext(Context, State);
-		EnterRule(_localctx, 12, RULE_chain);
+		EnterRule(_localctx, 14, RULE_chain);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 254;
+			State = 271;
 			step();
-			State = 257;
+			State = 274;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 255;
+				State = 272;
 				Match(ARROW);
-				State = 256;
+				State = 273;
 				step();
 				}
 				}
-				State = 259;
+				State = 276;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==ARROW );
-			State = 261;
+			State = 278;
 			Match(Eof);
 			}
 		}
@@ -728,34 +813,34 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RungContext rung() {
 		RungContext _localctx = new RungContext(Context, State);
-		EnterRule(_localctx, 14, RULE_rung);
+		EnterRule(_localctx, 16, RULE_rung);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 263;
-			Match(T__5);
-			State = 264;
+			State = 280;
+			Match(T__8);
+			State = 281;
 			name();
-			State = 265;
+			State = 282;
 			step();
-			State = 268;
+			State = 285;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 266;
+				State = 283;
 				Match(ARROW);
-				State = 267;
+				State = 284;
 				step();
 				}
 				}
-				State = 270;
+				State = 287;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==ARROW );
-			State = 272;
+			State = 289;
 			Match(Eof);
 			}
 		}
@@ -787,9 +872,9 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public StepContext step() {
 		StepContext _localctx = new StepContext(Context, State);
-		EnterRule(_localctx, 16, RULE_step);
+		EnterRule(_localctx, 18, RULE_step);
 		try {
-			State = 276;
+			State = 293;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__0:
@@ -800,9 +885,9 @@ public partial class PanelParser : Parser {
 			case T__5:
 			case T__6:
 			case T__7:
+			case T__8:
 			case T__9:
 			case T__10:
-			case T__11:
 			case T__12:
 			case T__13:
 			case T__14:
@@ -937,18 +1022,20 @@ public partial class PanelParser : Parser {
 			case T__143:
 			case T__144:
 			case T__145:
+			case T__146:
+			case T__147:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 274;
+				State = 291;
 				@ref();
 				}
 				break;
 			case LPAREN:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 275;
+				State = 292;
 				group();
 				}
 				break;
@@ -990,32 +1077,32 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GroupContext group() {
 		GroupContext _localctx = new GroupContext(Context, State);
-		EnterRule(_localctx, 18, RULE_group);
+		EnterRule(_localctx, 20, RULE_group);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 278;
+			State = 295;
 			Match(LPAREN);
-			State = 279;
+			State = 296;
 			branch();
-			State = 284;
+			State = 301;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==BAR) {
 				{
 				{
-				State = 280;
+				State = 297;
 				Match(BAR);
-				State = 281;
+				State = 298;
 				branch();
 				}
 				}
-				State = 286;
+				State = 303;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 287;
+			State = 304;
 			Match(RPAREN);
 			}
 		}
@@ -1051,26 +1138,26 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public BranchContext branch() {
 		BranchContext _localctx = new BranchContext(Context, State);
-		EnterRule(_localctx, 20, RULE_branch);
+		EnterRule(_localctx, 22, RULE_branch);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 289;
+			State = 306;
 			step();
-			State = 294;
+			State = 311;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==ARROW) {
 				{
 				{
-				State = 290;
+				State = 307;
 				Match(ARROW);
-				State = 291;
+				State = 308;
 				step();
 				}
 				}
-				State = 296;
+				State = 313;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1110,33 +1197,33 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RefContext @ref() {
 		RefContext _localctx = new RefContext(Context, State);
-		EnterRule(_localctx, 22, RULE_ref);
+		EnterRule(_localctx, 24, RULE_ref);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 297;
+			State = 314;
 			name();
-			State = 301;
+			State = 318;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -8706L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -69634L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206160527359L) != 0)) {
 				{
 				{
-				State = 298;
+				State = 315;
 				refWord();
 				}
 				}
-				State = 303;
+				State = 320;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 305;
+			State = 322;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LBRACKET || _la==TERMINAL) {
 				{
-				State = 304;
+				State = 321;
 				terminals();
 				}
 			}
@@ -1169,22 +1256,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public TerminalsContext terminals() {
 		TerminalsContext _localctx = new TerminalsContext(Context, State);
-		EnterRule(_localctx, 24, RULE_terminals);
+		EnterRule(_localctx, 26, RULE_terminals);
 		try {
-			State = 309;
+			State = 326;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case TERMINAL:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 307;
+				State = 324;
 				Match(TERMINAL);
 				}
 				break;
 			case LBRACKET:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 308;
+				State = 325;
 				list();
 				}
 				break;
@@ -1229,36 +1316,36 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public WireContext wire() {
 		WireContext _localctx = new WireContext(Context, State);
-		EnterRule(_localctx, 26, RULE_wire);
+		EnterRule(_localctx, 28, RULE_wire);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 311;
-			Match(T__6);
-			State = 312;
+			State = 328;
+			Match(T__9);
+			State = 329;
 			name();
-			State = 313;
+			State = 330;
 			Match(COLON);
-			State = 314;
+			State = 331;
 			@ref();
-			State = 319;
+			State = 336;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 315;
+				State = 332;
 				Match(COMMA);
-				State = 316;
+				State = 333;
 				@ref();
 				}
 				}
-				State = 321;
+				State = 338;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 322;
+			State = 339;
 			Match(Eof);
 			}
 		}
@@ -1289,28 +1376,28 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public UntracedContext untraced() {
 		UntracedContext _localctx = new UntracedContext(Context, State);
-		EnterRule(_localctx, 28, RULE_untraced);
+		EnterRule(_localctx, 30, RULE_untraced);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 324;
-			Match(T__7);
-			State = 325;
+			State = 341;
+			Match(T__10);
+			State = 342;
 			refs();
-			State = 328;
+			State = 345;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__8) {
+			if (_la==T__11) {
 				{
-				State = 326;
-				Match(T__8);
-				State = 327;
+				State = 343;
+				Match(T__11);
+				State = 344;
 				Match(TEXT);
 				}
 			}
 
-			State = 330;
+			State = 347;
 			Match(Eof);
 			}
 		}
@@ -1340,15 +1427,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SeenContext seen() {
 		SeenContext _localctx = new SeenContext(Context, State);
-		EnterRule(_localctx, 30, RULE_seen);
+		EnterRule(_localctx, 32, RULE_seen);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 332;
-			Match(T__9);
-			State = 333;
+			State = 349;
+			Match(T__12);
+			State = 350;
 			refs();
-			State = 334;
+			State = 351;
 			Match(Eof);
 			}
 		}
@@ -1378,19 +1465,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FromDrawingContext fromDrawing() {
 		FromDrawingContext _localctx = new FromDrawingContext(Context, State);
-		EnterRule(_localctx, 32, RULE_fromDrawing);
+		EnterRule(_localctx, 34, RULE_fromDrawing);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 336;
-			Match(T__10);
-			State = 337;
-			Match(T__11);
-			State = 338;
-			Match(T__1);
-			State = 339;
+			State = 353;
+			Match(T__13);
+			State = 354;
+			Match(T__14);
+			State = 355;
+			Match(T__2);
+			State = 356;
 			refs();
-			State = 340;
+			State = 357;
 			Match(Eof);
 			}
 		}
@@ -1426,33 +1513,33 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RefsContext refs() {
 		RefsContext _localctx = new RefsContext(Context, State);
-		EnterRule(_localctx, 34, RULE_refs);
+		EnterRule(_localctx, 36, RULE_refs);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 342;
+			State = 359;
 			@ref();
-			State = 347;
+			State = 364;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while (_la==T__12 || _la==COMMA) {
+			while (_la==T__15 || _la==COMMA) {
 				{
 				{
-				State = 343;
+				State = 360;
 				_la = TokenStream.LA(1);
-				if ( !(_la==T__12 || _la==COMMA) ) {
+				if ( !(_la==T__15 || _la==COMMA) ) {
 				ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 344;
+				State = 361;
 				@ref();
 				}
 				}
-				State = 349;
+				State = 366;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -1494,56 +1581,56 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public NeverContext never() {
 		NeverContext _localctx = new NeverContext(Context, State);
-		EnterRule(_localctx, 36, RULE_never);
+		EnterRule(_localctx, 38, RULE_never);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 350;
-			Match(T__13);
-			State = 351;
+			State = 367;
+			Match(T__16);
+			State = 368;
 			condition();
-			State = 356;
+			State = 373;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,16,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,18,Context) ) {
 			case 1:
 				{
-				State = 353;
+				State = 370;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 352;
+					State = 369;
 					Match(COMMA);
 					}
 				}
 
-				State = 355;
+				State = 372;
 				settled();
 				}
 				break;
 			}
-			State = 362;
+			State = 379;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__27 || _la==COMMA) {
+			if (_la==T__30 || _la==COMMA) {
 				{
-				State = 359;
+				State = 376;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 358;
+					State = 375;
 					Match(COMMA);
 					}
 				}
 
-				State = 361;
+				State = 378;
 				failures();
 				}
 			}
 
-			State = 364;
+			State = 381;
 			Match(Eof);
 			}
 		}
@@ -1580,40 +1667,40 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public DeadContext dead() {
 		DeadContext _localctx = new DeadContext(Context, State);
-		EnterRule(_localctx, 38, RULE_dead);
+		EnterRule(_localctx, 40, RULE_dead);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 366;
-			Match(T__14);
-			State = 367;
+			State = 383;
+			Match(T__17);
+			State = 384;
 			place();
-			State = 368;
-			Match(T__15);
-			State = 369;
+			State = 385;
+			Match(T__18);
+			State = 386;
 			condition();
-			State = 374;
+			State = 391;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__27 || _la==COMMA) {
+			if (_la==T__30 || _la==COMMA) {
 				{
-				State = 371;
+				State = 388;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 370;
+					State = 387;
 					Match(COMMA);
 					}
 				}
 
-				State = 373;
+				State = 390;
 				failures();
 				}
 			}
 
-			State = 376;
+			State = 393;
 			Match(Eof);
 			}
 		}
@@ -1658,60 +1745,60 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public StopsContext stops() {
 		StopsContext _localctx = new StopsContext(Context, State);
-		EnterRule(_localctx, 40, RULE_stops);
+		EnterRule(_localctx, 42, RULE_stops);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 378;
-			Match(T__16);
-			State = 379;
+			State = 395;
+			Match(T__19);
+			State = 396;
 			_localctx.what = place();
-			State = 380;
-			Match(T__17);
-			State = 381;
+			State = 397;
+			Match(T__20);
+			State = 398;
 			_localctx.by = place();
-			State = 386;
+			State = 403;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,22,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,24,Context) ) {
 			case 1:
 				{
-				State = 383;
+				State = 400;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 382;
+					State = 399;
 					Match(COMMA);
 					}
 				}
 
-				State = 385;
+				State = 402;
 				atOnce();
 				}
 				break;
 			}
-			State = 392;
+			State = 409;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__27 || _la==COMMA) {
+			if (_la==T__30 || _la==COMMA) {
 				{
-				State = 389;
+				State = 406;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 388;
+					State = 405;
 					Match(COMMA);
 					}
 				}
 
-				State = 391;
+				State = 408;
 				failures();
 				}
 			}
 
-			State = 394;
+			State = 411;
 			Match(Eof);
 			}
 		}
@@ -1754,78 +1841,78 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public CanContext can() {
 		CanContext _localctx = new CanContext(Context, State);
-		EnterRule(_localctx, 42, RULE_can);
+		EnterRule(_localctx, 44, RULE_can);
 		int _la;
 		try {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 396;
-			Match(T__18);
-			State = 397;
+			State = 413;
+			Match(T__21);
+			State = 414;
 			_localctx.what = place();
-			State = 398;
-			Match(T__19);
-			State = 408;
+			State = 415;
+			Match(T__22);
+			State = 425;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__20) {
+			if (_la==T__23) {
 				{
-				State = 399;
-				Match(T__20);
-				State = 400;
+				State = 416;
+				Match(T__23);
+				State = 417;
 				_localctx._place = place();
 				_localctx._via.Add(_localctx._place);
-				State = 405;
+				State = 422;
 				ErrorHandler.Sync(this);
-				_alt = Interpreter.AdaptivePredict(TokenStream,25,Context);
+				_alt = Interpreter.AdaptivePredict(TokenStream,27,Context);
 				while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 					if ( _alt==1 ) {
 						{
 						{
-						State = 401;
+						State = 418;
 						_la = TokenStream.LA(1);
-						if ( !(_la==T__12 || _la==COMMA) ) {
+						if ( !(_la==T__15 || _la==COMMA) ) {
 						ErrorHandler.RecoverInline(this);
 						}
 						else {
 							ErrorHandler.ReportMatch(this);
 						    Consume();
 						}
-						State = 402;
+						State = 419;
 						_localctx._place = place();
 						_localctx._via.Add(_localctx._place);
 						}
 						} 
 					}
-					State = 407;
+					State = 424;
 					ErrorHandler.Sync(this);
-					_alt = Interpreter.AdaptivePredict(TokenStream,25,Context);
+					_alt = Interpreter.AdaptivePredict(TokenStream,27,Context);
 				}
 				}
 			}
 
-			State = 414;
+			State = 431;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__27 || _la==COMMA) {
+			if (_la==T__30 || _la==COMMA) {
 				{
-				State = 411;
+				State = 428;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 410;
+					State = 427;
 					Match(COMMA);
 					}
 				}
 
-				State = 413;
+				State = 430;
 				failures();
 				}
 			}
 
-			State = 416;
+			State = 433;
 			Match(Eof);
 			}
 		}
@@ -1859,23 +1946,23 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public WaiveContext waive() {
 		WaiveContext _localctx = new WaiveContext(Context, State);
-		EnterRule(_localctx, 44, RULE_waive);
+		EnterRule(_localctx, 46, RULE_waive);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 418;
-			Match(T__21);
-			State = 419;
+			State = 435;
+			Match(T__24);
+			State = 436;
 			name();
-			State = 420;
-			Match(T__22);
-			State = 421;
+			State = 437;
+			Match(T__25);
+			State = 438;
 			refs();
-			State = 422;
-			Match(T__8);
-			State = 423;
+			State = 439;
+			Match(T__11);
+			State = 440;
 			Match(TEXT);
-			State = 424;
+			State = 441;
 			Match(Eof);
 			}
 		}
@@ -1901,16 +1988,16 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SettledContext settled() {
 		SettledContext _localctx = new SettledContext(Context, State);
-		EnterRule(_localctx, 46, RULE_settled);
+		EnterRule(_localctx, 48, RULE_settled);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 426;
-			Match(T__15);
-			State = 427;
+			State = 443;
+			Match(T__18);
+			State = 444;
 			_la = TokenStream.LA(1);
-			if ( !(_la==T__23 || _la==T__24) ) {
+			if ( !(_la==T__26 || _la==T__27) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -1941,14 +2028,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public AtOnceContext atOnce() {
 		AtOnceContext _localctx = new AtOnceContext(Context, State);
-		EnterRule(_localctx, 48, RULE_atOnce);
+		EnterRule(_localctx, 50, RULE_atOnce);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 429;
-			Match(T__25);
-			State = 430;
-			Match(T__26);
+			State = 446;
+			Match(T__28);
+			State = 447;
+			Match(T__29);
 			}
 		}
 		catch (RecognitionException re) {
@@ -1974,20 +2061,20 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FailuresContext failures() {
 		FailuresContext _localctx = new FailuresContext(Context, State);
-		EnterRule(_localctx, 50, RULE_failures);
+		EnterRule(_localctx, 52, RULE_failures);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 432;
-			Match(T__27);
-			State = 433;
-			Match(T__28);
-			State = 434;
+			State = 449;
+			Match(T__30);
+			State = 450;
+			Match(T__31);
+			State = 451;
 			Match(NUMBER);
-			State = 435;
+			State = 452;
 			_la = TokenStream.LA(1);
-			if ( !(_la==T__29 || _la==T__30) ) {
+			if ( !(_la==T__32 || _la==T__33) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -2030,33 +2117,33 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PlaceContext place() {
 		PlaceContext _localctx = new PlaceContext(Context, State);
-		EnterRule(_localctx, 52, RULE_place);
+		EnterRule(_localctx, 54, RULE_place);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 437;
+			State = 454;
 			name();
-			State = 441;
+			State = 458;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -32998581152266L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1152992972862653697L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51539675135L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -123251160862994L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -4611971891450614785L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206158700543L) != 0)) {
 				{
 				{
-				State = 438;
+				State = 455;
 				plainWord();
 				}
 				}
-				State = 443;
+				State = 460;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 445;
+			State = 462;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LBRACKET || _la==TERMINAL) {
 				{
-				State = 444;
+				State = 461;
 				terminals();
 				}
 			}
@@ -2091,59 +2178,59 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConditionContext condition() {
 		ConditionContext _localctx = new ConditionContext(Context, State);
-		EnterRule(_localctx, 54, RULE_condition);
+		EnterRule(_localctx, 56, RULE_condition);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 447;
+			State = 464;
 			conditionPart();
-			State = 460;
+			State = 477;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__12:
+			case T__15:
 				{
-				State = 450;
+				State = 467;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 448;
-					Match(T__12);
-					State = 449;
+					State = 465;
+					Match(T__15);
+					State = 466;
 					conditionPart();
 					}
 					}
-					State = 452;
+					State = 469;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( _la==T__12 );
+				} while ( _la==T__15 );
 				}
 				break;
-			case T__31:
+			case T__34:
 				{
-				State = 456;
+				State = 473;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 454;
-					Match(T__31);
-					State = 455;
+					State = 471;
+					Match(T__34);
+					State = 472;
 					conditionPart();
 					}
 					}
-					State = 458;
+					State = 475;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( _la==T__31 );
+				} while ( _la==T__34 );
 				}
 				break;
 			case Eof:
-			case T__15:
-			case T__27:
+			case T__18:
+			case T__30:
 			case COMMA:
 			case RPAREN:
 				break;
@@ -2182,31 +2269,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConditionPartContext conditionPart() {
 		ConditionPartContext _localctx = new ConditionPartContext(Context, State);
-		EnterRule(_localctx, 56, RULE_conditionPart);
+		EnterRule(_localctx, 58, RULE_conditionPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 463;
+			State = 480;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__32) {
+			if (_la==T__35) {
 				{
-				State = 462;
-				Match(T__32);
+				State = 479;
+				Match(T__35);
 				}
 			}
 
-			State = 470;
+			State = 487;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case LPAREN:
 				{
-				State = 465;
+				State = 482;
 				Match(LPAREN);
-				State = 466;
+				State = 483;
 				condition();
-				State = 467;
+				State = 484;
 				Match(RPAREN);
 				}
 				break;
@@ -2218,12 +2305,12 @@ public partial class PanelParser : Parser {
 			case T__5:
 			case T__6:
 			case T__7:
+			case T__8:
 			case T__9:
 			case T__10:
-			case T__11:
+			case T__12:
 			case T__13:
 			case T__14:
-			case T__15:
 			case T__16:
 			case T__17:
 			case T__18:
@@ -2239,9 +2326,9 @@ public partial class PanelParser : Parser {
 			case T__28:
 			case T__29:
 			case T__30:
+			case T__31:
+			case T__32:
 			case T__33:
-			case T__34:
-			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
@@ -2352,10 +2439,12 @@ public partial class PanelParser : Parser {
 			case T__143:
 			case T__144:
 			case T__145:
+			case T__146:
+			case T__147:
 			case NUMBER:
 			case WORD:
 				{
-				State = 469;
+				State = 486;
 				stateTerm();
 				}
 				break;
@@ -2398,45 +2487,45 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public StateTermContext stateTerm() {
 		StateTermContext _localctx = new StateTermContext(Context, State);
-		EnterRule(_localctx, 58, RULE_stateTerm);
+		EnterRule(_localctx, 60, RULE_stateTerm);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 472;
+			State = 489;
 			subjectWord();
-			State = 476;
+			State = 493;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -13153411594L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51539869695L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105227292690L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206159478783L) != 0)) {
 				{
 				{
-				State = 473;
+				State = 490;
 				stateWord();
 				}
 				}
-				State = 478;
+				State = 495;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 486;
+			State = 503;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==LBRACKET || _la==TERMINAL) {
 				{
-				State = 479;
+				State = 496;
 				terminals();
-				State = 483;
+				State = 500;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -13153411594L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51539869695L) != 0)) {
+				while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -105227292690L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206159478783L) != 0)) {
 					{
 					{
-					State = 480;
+					State = 497;
 					stateWord();
 					}
 					}
-					State = 485;
+					State = 502;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
@@ -2474,28 +2563,28 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public KindContext kind() {
 		KindContext _localctx = new KindContext(Context, State);
-		EnterRule(_localctx, 60, RULE_kind);
+		EnterRule(_localctx, 62, RULE_kind);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 488;
-			Match(T__33);
-			State = 490;
+			State = 505;
+			Match(T__36);
+			State = 507;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 489;
+				State = 506;
 				name();
 				}
 				}
-				State = 492;
+				State = 509;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
-			State = 494;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206160527359L) != 0) );
+			State = 511;
 			Match(Eof);
 			}
 		}
@@ -2523,15 +2612,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public MeansContext means() {
 		MeansContext _localctx = new MeansContext(Context, State);
-		EnterRule(_localctx, 62, RULE_means);
+		EnterRule(_localctx, 64, RULE_means);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 496;
-			Match(T__34);
-			State = 497;
+			State = 513;
+			Match(T__37);
+			State = 514;
 			Match(TEXT);
-			State = 498;
+			State = 515;
 			Match(Eof);
 			}
 		}
@@ -2561,15 +2650,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LetterContext letter() {
 		LetterContext _localctx = new LetterContext(Context, State);
-		EnterRule(_localctx, 64, RULE_letter);
+		EnterRule(_localctx, 66, RULE_letter);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 500;
-			Match(T__35);
-			State = 501;
+			State = 517;
+			Match(T__38);
+			State = 518;
 			name();
-			State = 502;
+			State = 519;
 			Match(Eof);
 			}
 		}
@@ -2602,28 +2691,28 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SymbolContext symbol() {
 		SymbolContext _localctx = new SymbolContext(Context, State);
-		EnterRule(_localctx, 66, RULE_symbol);
+		EnterRule(_localctx, 68, RULE_symbol);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 504;
-			Match(T__36);
-			State = 506;
+			State = 521;
+			Match(T__39);
+			State = 523;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 505;
+				State = 522;
 				name();
 				}
 				}
-				State = 508;
+				State = 525;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
-			State = 510;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206160527359L) != 0) );
+			State = 527;
 			Match(Eof);
 			}
 		}
@@ -2653,15 +2742,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LikeContext like() {
 		LikeContext _localctx = new LikeContext(Context, State);
-		EnterRule(_localctx, 68, RULE_like);
+		EnterRule(_localctx, 70, RULE_like);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 512;
-			Match(T__37);
-			State = 513;
+			State = 529;
+			Match(T__40);
+			State = 530;
 			phrase();
-			State = 514;
+			State = 531;
 			Match(Eof);
 			}
 		}
@@ -2688,13 +2777,13 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public EndContext end() {
 		EndContext _localctx = new EndContext(Context, State);
-		EnterRule(_localctx, 70, RULE_end);
+		EnterRule(_localctx, 72, RULE_end);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 516;
-			Match(T__38);
-			State = 517;
+			State = 533;
+			Match(T__41);
+			State = 534;
 			Match(Eof);
 			}
 		}
@@ -2737,34 +2826,34 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public TakesContext takes() {
 		TakesContext _localctx = new TakesContext(Context, State);
-		EnterRule(_localctx, 72, RULE_takes);
+		EnterRule(_localctx, 74, RULE_takes);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 519;
-			Match(T__39);
-			State = 520;
+			State = 536;
+			Match(T__42);
+			State = 537;
 			phrase();
-			State = 521;
+			State = 538;
 			ratingForm();
-			State = 526;
+			State = 543;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 522;
+				State = 539;
 				Match(COMMA);
-				State = 523;
+				State = 540;
 				takesOption();
 				}
 				}
-				State = 528;
+				State = 545;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 529;
+			State = 546;
 			Match(Eof);
 			}
 		}
@@ -2809,64 +2898,64 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RatingFormContext ratingForm() {
 		RatingFormContext _localctx = new RatingFormContext(Context, State);
-		EnterRule(_localctx, 74, RULE_ratingForm);
+		EnterRule(_localctx, 76, RULE_ratingForm);
 		int _la;
 		try {
-			State = 548;
+			State = 565;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__40:
+			case T__43:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 531;
-				Match(T__40);
-				State = 532;
+				State = 548;
+				Match(T__43);
+				State = 549;
 				unit();
-				State = 535;
+				State = 552;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__41) {
+				if (_la==T__44) {
 					{
-					State = 533;
-					Match(T__41);
-					State = 534;
+					State = 550;
+					Match(T__44);
+					State = 551;
 					unit();
 					}
 				}
 
 				}
 				break;
-			case T__42:
+			case T__45:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 537;
-				Match(T__42);
-				State = 538;
+				State = 554;
+				Match(T__45);
+				State = 555;
 				choice();
-				State = 543;
+				State = 560;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				while (_la==BAR) {
 					{
 					{
-					State = 539;
+					State = 556;
 					Match(BAR);
-					State = 540;
+					State = 557;
 					choice();
 					}
 					}
-					State = 545;
+					State = 562;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
 				}
 				}
 				break;
-			case T__43:
+			case T__7:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 546;
-				Match(T__43);
-				State = 547;
+				State = 563;
+				Match(T__7);
+				State = 564;
 				ratingShape();
 				}
 				break;
@@ -2896,14 +2985,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RatingShapeContext ratingShape() {
 		RatingShapeContext _localctx = new RatingShapeContext(Context, State);
-		EnterRule(_localctx, 76, RULE_ratingShape);
+		EnterRule(_localctx, 78, RULE_ratingShape);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 550;
+			State = 567;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 527765581332480L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 2111062325329920L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -2937,11 +3026,11 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ChoiceContext choice() {
 		ChoiceContext _localctx = new ChoiceContext(Context, State);
-		EnterRule(_localctx, 78, RULE_choice);
+		EnterRule(_localctx, 80, RULE_choice);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 552;
+			State = 569;
 			label();
 			}
 		}
@@ -2970,31 +3059,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public TakesOptionContext takesOption() {
 		TakesOptionContext _localctx = new TakesOptionContext(Context, State);
-		EnterRule(_localctx, 80, RULE_takesOption);
+		EnterRule(_localctx, 82, RULE_takesOption);
 		try {
-			State = 558;
+			State = 575;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__48:
+			case T__50:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 554;
-				Match(T__48);
+				State = 571;
+				Match(T__50);
 				}
 				break;
-			case T__49:
+			case T__51:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 555;
-				Match(T__49);
+				State = 572;
+				Match(T__51);
 				}
 				break;
-			case T__50:
+			case T__52:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 556;
-				Match(T__50);
-				State = 557;
+				State = 573;
+				Match(T__52);
+				State = 574;
 				defaultValue();
 				}
 				break;
@@ -3038,17 +3127,17 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public DefaultValueContext defaultValue() {
 		DefaultValueContext _localctx = new DefaultValueContext(Context, State);
-		EnterRule(_localctx, 82, RULE_defaultValue);
+		EnterRule(_localctx, 84, RULE_defaultValue);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 563;
+			State = 580;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
-				State = 563;
+				State = 580;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
 				case T__0:
@@ -3059,9 +3148,9 @@ public partial class PanelParser : Parser {
 				case T__5:
 				case T__6:
 				case T__7:
+				case T__8:
 				case T__9:
 				case T__10:
-				case T__11:
 				case T__12:
 				case T__13:
 				case T__14:
@@ -3196,22 +3285,24 @@ public partial class PanelParser : Parser {
 				case T__143:
 				case T__144:
 				case T__145:
+				case T__146:
+				case T__147:
 				case NUMBER:
 				case WORD:
 					{
-					State = 560;
+					State = 577;
 					name();
 					}
 					break;
 				case TEXT:
 					{
-					State = 561;
+					State = 578;
 					Match(TEXT);
 					}
 					break;
 				case PERCENT:
 					{
-					State = 562;
+					State = 579;
 					Match(PERCENT);
 					}
 					break;
@@ -3219,10 +3310,10 @@ public partial class PanelParser : Parser {
 					throw new NoViableAltException(this);
 				}
 				}
-				State = 565;
+				State = 582;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 120528044031L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 482112176127L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -3254,41 +3345,41 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public UnitContext unit() {
 		UnitContext _localctx = new UnitContext(Context, State);
-		EnterRule(_localctx, 84, RULE_unit);
+		EnterRule(_localctx, 86, RULE_unit);
 		int _la;
 		try {
-			State = 573;
+			State = 590;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__0:
 			case T__1:
-			case T__3:
+			case T__2:
 			case T__4:
 			case T__5:
 			case T__6:
-			case T__7:
+			case T__8:
 			case T__9:
-			case T__11:
-			case T__13:
+			case T__10:
+			case T__12:
 			case T__14:
 			case T__16:
-			case T__18:
+			case T__17:
+			case T__19:
 			case T__21:
-			case T__23:
 			case T__24:
 			case T__26:
-			case T__28:
+			case T__27:
 			case T__29:
-			case T__30:
+			case T__31:
+			case T__32:
 			case T__33:
-			case T__34:
-			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
 			case T__39:
-			case T__44:
-			case T__45:
+			case T__40:
+			case T__41:
+			case T__42:
 			case T__46:
 			case T__47:
 			case T__48:
@@ -3314,9 +3405,9 @@ public partial class PanelParser : Parser {
 			case T__68:
 			case T__69:
 			case T__70:
+			case T__71:
 			case T__72:
 			case T__74:
-			case T__75:
 			case T__76:
 			case T__77:
 			case T__78:
@@ -3344,13 +3435,13 @@ public partial class PanelParser : Parser {
 			case T__100:
 			case T__101:
 			case T__102:
+			case T__103:
 			case T__104:
-			case T__105:
 			case T__106:
 			case T__107:
 			case T__108:
+			case T__109:
 			case T__110:
-			case T__111:
 			case T__112:
 			case T__113:
 			case T__114:
@@ -3362,8 +3453,8 @@ public partial class PanelParser : Parser {
 			case T__120:
 			case T__121:
 			case T__122:
+			case T__123:
 			case T__124:
-			case T__125:
 			case T__126:
 			case T__127:
 			case T__128:
@@ -3376,31 +3467,33 @@ public partial class PanelParser : Parser {
 			case T__135:
 			case T__136:
 			case T__137:
-			case T__143:
+			case T__138:
+			case T__139:
+			case T__145:
 			case NUMBER:
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 568;
+				State = 585;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 567;
+					State = 584;
 					plainWord();
 					}
 					}
-					State = 570;
+					State = 587;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -32998581152266L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1152992972862653697L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51539675135L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -123251160862994L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -4611971891450614785L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206158700543L) != 0) );
 				}
 				break;
 			case PERCENT:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 572;
+				State = 589;
 				Match(PERCENT);
 				}
 				break;
@@ -3437,28 +3530,28 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FlagContext flag() {
 		FlagContext _localctx = new FlagContext(Context, State);
-		EnterRule(_localctx, 86, RULE_flag);
+		EnterRule(_localctx, 88, RULE_flag);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 575;
-			Match(T__51);
-			State = 577;
+			State = 592;
+			Match(T__53);
+			State = 594;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 576;
+				State = 593;
 				name();
 				}
 				}
-				State = 579;
+				State = 596;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
-			State = 581;
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206160527359L) != 0) );
+			State = 598;
 			Match(Eof);
 			}
 		}
@@ -3492,19 +3585,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LetContext let() {
 		LetContext _localctx = new LetContext(Context, State);
-		EnterRule(_localctx, 88, RULE_let);
+		EnterRule(_localctx, 90, RULE_let);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 583;
-			Match(T__52);
-			State = 584;
+			State = 600;
+			Match(T__54);
+			State = 601;
 			phrase();
-			State = 585;
+			State = 602;
 			Match(EQUALS);
-			State = 586;
+			State = 603;
 			sum();
-			State = 587;
+			State = 604;
 			Match(Eof);
 			}
 		}
@@ -3534,15 +3627,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public IfBlockContext ifBlock() {
 		IfBlockContext _localctx = new IfBlockContext(Context, State);
-		EnterRule(_localctx, 90, RULE_ifBlock);
+		EnterRule(_localctx, 92, RULE_ifBlock);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 589;
-			Match(T__53);
-			State = 590;
+			State = 606;
+			Match(T__55);
+			State = 607;
 			guard();
-			State = 591;
+			State = 608;
 			Match(Eof);
 			}
 		}
@@ -3569,13 +3662,13 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElseLineContext elseLine() {
 		ElseLineContext _localctx = new ElseLineContext(Context, State);
-		EnterRule(_localctx, 92, RULE_elseLine);
+		EnterRule(_localctx, 94, RULE_elseLine);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 593;
-			Match(T__54);
-			State = 594;
+			State = 610;
+			Match(T__56);
+			State = 611;
 			Match(Eof);
 			}
 		}
@@ -3611,42 +3704,42 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ForEachPoleContext forEachPole() {
 		ForEachPoleContext _localctx = new ForEachPoleContext(Context, State);
-		EnterRule(_localctx, 94, RULE_forEachPole);
+		EnterRule(_localctx, 96, RULE_forEachPole);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 596;
-			Match(T__55);
-			State = 597;
-			Match(T__56);
-			State = 598;
+			State = 613;
 			Match(T__57);
-			State = 600;
+			State = 614;
+			Match(T__58);
+			State = 615;
+			Match(T__59);
+			State = 617;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 599;
+				State = 616;
 				pair();
 				}
 				}
-				State = 602;
+				State = 619;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==LBRACKET );
-			State = 605;
+			State = 622;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 604;
+				State = 621;
 				first();
 				}
 			}
 
-			State = 607;
+			State = 624;
 			Match(Eof);
 			}
 		}
@@ -3676,15 +3769,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FirstContext first() {
 		FirstContext _localctx = new FirstContext(Context, State);
-		EnterRule(_localctx, 96, RULE_first);
+		EnterRule(_localctx, 98, RULE_first);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 609;
+			State = 626;
 			Match(COMMA);
-			State = 610;
-			Match(T__58);
-			State = 611;
+			State = 627;
+			Match(T__60);
+			State = 628;
 			sum();
 			}
 		}
@@ -3720,38 +3813,38 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public BarContext bar() {
 		BarContext _localctx = new BarContext(Context, State);
-		EnterRule(_localctx, 98, RULE_bar);
+		EnterRule(_localctx, 100, RULE_bar);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 613;
-			Match(T__59);
-			State = 615;
+			State = 630;
+			Match(T__61);
+			State = 632;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 614;
+				State = 631;
 				list();
 				}
 				}
-				State = 617;
+				State = 634;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==LBRACKET );
-			State = 620;
+			State = 637;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 619;
+				State = 636;
 				first();
 				}
 			}
 
-			State = 622;
+			State = 639;
 			Match(Eof);
 			}
 		}
@@ -3784,35 +3877,35 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SideContext side() {
 		SideContext _localctx = new SideContext(Context, State);
-		EnterRule(_localctx, 100, RULE_side);
+		EnterRule(_localctx, 102, RULE_side);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 624;
+			State = 641;
 			_la = TokenStream.LA(1);
-			if ( !(_la==T__60 || _la==T__61) ) {
+			if ( !(_la==T__62 || _la==T__63) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
 				ErrorHandler.ReportMatch(this);
 			    Consume();
 			}
-			State = 625;
-			Match(T__62);
-			State = 626;
+			State = 642;
+			Match(T__64);
+			State = 643;
 			list();
-			State = 628;
+			State = 645;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 627;
+				State = 644;
 				first();
 				}
 			}
 
-			State = 630;
+			State = 647;
 			Match(Eof);
 			}
 		}
@@ -3861,14 +3954,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElementContext element() {
 		ElementContext _localctx = new ElementContext(Context, State);
-		EnterRule(_localctx, 102, RULE_element);
+		EnterRule(_localctx, 104, RULE_element);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 632;
+			State = 649;
 			elementType();
-			State = 642;
+			State = 659;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case T__0:
@@ -3879,9 +3972,9 @@ public partial class PanelParser : Parser {
 			case T__5:
 			case T__6:
 			case T__7:
+			case T__8:
 			case T__9:
 			case T__10:
-			case T__11:
 			case T__12:
 			case T__13:
 			case T__14:
@@ -4016,29 +4109,31 @@ public partial class PanelParser : Parser {
 			case T__143:
 			case T__144:
 			case T__145:
+			case T__146:
+			case T__147:
 			case NUMBER:
 			case WORD:
 				{
-				State = 634;
+				State = 651;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 633;
+					State = 650;
 					name();
 					}
 					}
-					State = 636;
+					State = 653;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
-				State = 639;
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206160527359L) != 0) );
+				State = 656;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==LBRACKET) {
 					{
-					State = 638;
+					State = 655;
 					pair();
 					}
 				}
@@ -4047,30 +4142,30 @@ public partial class PanelParser : Parser {
 				break;
 			case LBRACKET:
 				{
-				State = 641;
+				State = 658;
 				pair();
 				}
 				break;
 			default:
 				throw new NoViableAltException(this);
 			}
-			State = 648;
+			State = 665;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 644;
+				State = 661;
 				Match(COMMA);
-				State = 645;
+				State = 662;
 				elementOption();
 				}
 				}
-				State = 650;
+				State = 667;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 651;
+			State = 668;
 			Match(Eof);
 			}
 		}
@@ -4096,14 +4191,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElementTypeContext elementType() {
 		ElementTypeContext _localctx = new ElementTypeContext(Context, State);
-		EnterRule(_localctx, 104, RULE_elementType);
+		EnterRule(_localctx, 106, RULE_elementType);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 653;
+			State = 670;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 62)) & ~0x3f) == 0 && ((1L << (_la - 62)) & 509L) != 0)) ) {
+			if ( !(((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & 509L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -4137,51 +4232,51 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ElementOptionContext elementOption() {
 		ElementOptionContext _localctx = new ElementOptionContext(Context, State);
-		EnterRule(_localctx, 106, RULE_elementOption);
+		EnterRule(_localctx, 108, RULE_elementOption);
 		try {
-			State = 664;
+			State = 681;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__70:
+			case T__72:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 655;
-				Match(T__70);
-				}
-				break;
-			case T__71:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 656;
-				Match(T__71);
-				}
-				break;
-			case T__72:
-				EnterOuterAlt(_localctx, 3);
-				{
-				State = 657;
+				State = 672;
 				Match(T__72);
 				}
 				break;
 			case T__73:
-				EnterOuterAlt(_localctx, 4);
+				EnterOuterAlt(_localctx, 2);
 				{
-				State = 658;
+				State = 673;
 				Match(T__73);
-				State = 659;
-				Match(T__15);
-				State = 660;
-				guard();
 				}
 				break;
 			case T__74:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 674;
+				Match(T__74);
+				}
+				break;
+			case T__75:
+				EnterOuterAlt(_localctx, 4);
+				{
+				State = 675;
+				Match(T__75);
+				State = 676;
+				Match(T__18);
+				State = 677;
+				guard();
+				}
+				break;
+			case T__76:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 661;
-				Match(T__74);
-				State = 662;
-				Match(T__15);
-				State = 663;
+				State = 678;
+				Match(T__76);
+				State = 679;
+				Match(T__18);
+				State = 680;
 				guard();
 				}
 				break;
@@ -4225,40 +4320,40 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public CoilContext coil() {
 		CoilContext _localctx = new CoilContext(Context, State);
-		EnterRule(_localctx, 108, RULE_coil);
+		EnterRule(_localctx, 110, RULE_coil);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 666;
-			Match(T__75);
-			State = 670;
+			State = 683;
+			Match(T__77);
+			State = 687;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206160527359L) != 0)) {
 				{
 				{
-				State = 667;
+				State = 684;
 				name();
 				}
 				}
-				State = 672;
+				State = 689;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 673;
+			State = 690;
 			pair();
-			State = 674;
-			Match(T__25);
-			State = 675;
+			State = 691;
+			Match(T__28);
+			State = 692;
 			sum();
-			State = 676;
+			State = 693;
 			Match(COMMA);
-			State = 677;
-			Match(T__76);
-			State = 678;
+			State = 694;
+			Match(T__78);
+			State = 695;
 			name();
-			State = 679;
+			State = 696;
 			Match(Eof);
 			}
 		}
@@ -4305,46 +4400,46 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FamilyContext family() {
 		FamilyContext _localctx = new FamilyContext(Context, State);
-		EnterRule(_localctx, 110, RULE_family);
+		EnterRule(_localctx, 112, RULE_family);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 681;
-			Match(T__77);
-			State = 682;
+			State = 698;
+			Match(T__79);
+			State = 699;
 			familyName();
-			State = 683;
+			State = 700;
 			pair();
-			State = 686;
+			State = 703;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__17) {
+			if (_la==T__20) {
 				{
-				State = 684;
-				Match(T__17);
-				State = 685;
+				State = 701;
+				Match(T__20);
+				State = 702;
 				_localctx.by = name();
 				}
 			}
 
-			State = 692;
+			State = 709;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 688;
+				State = 705;
 				Match(COMMA);
-				State = 689;
+				State = 706;
 				familyOption();
 				}
 				}
-				State = 694;
+				State = 711;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 695;
+			State = 712;
 			Match(Eof);
 			}
 		}
@@ -4376,25 +4471,25 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FamilyNameContext familyName() {
 		FamilyNameContext _localctx = new FamilyNameContext(Context, State);
-		EnterRule(_localctx, 112, RULE_familyName);
+		EnterRule(_localctx, 114, RULE_familyName);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 698;
+			State = 715;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 697;
+				State = 714;
 				name();
 				}
 				}
-				State = 700;
+				State = 717;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
+			} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206160527359L) != 0) );
 			}
 		}
 		catch (RecognitionException re) {
@@ -4422,33 +4517,33 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FamilyOptionContext familyOption() {
 		FamilyOptionContext _localctx = new FamilyOptionContext(Context, State);
-		EnterRule(_localctx, 114, RULE_familyOption);
+		EnterRule(_localctx, 116, RULE_familyOption);
 		try {
-			State = 707;
+			State = 724;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__71:
+			case T__73:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 702;
-				Match(T__71);
+				State = 719;
+				Match(T__73);
 				}
 				break;
-			case T__72:
+			case T__74:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 703;
-				Match(T__72);
+				State = 720;
+				Match(T__74);
 				}
 				break;
-			case T__73:
+			case T__75:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 704;
-				Match(T__73);
-				State = 705;
-				Match(T__15);
-				State = 706;
+				State = 721;
+				Match(T__75);
+				State = 722;
+				Match(T__18);
+				State = 723;
 				guard();
 				}
 				break;
@@ -4500,52 +4595,52 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public VariableContext variable() {
 		VariableContext _localctx = new VariableContext(Context, State);
-		EnterRule(_localctx, 116, RULE_variable);
+		EnterRule(_localctx, 118, RULE_variable);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 709;
-			Match(T__78);
-			State = 710;
+			State = 726;
+			Match(T__80);
+			State = 727;
 			name();
-			State = 711;
+			State = 728;
 			Match(COLON);
-			State = 712;
+			State = 729;
 			name();
-			State = 717;
+			State = 734;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==BAR) {
 				{
 				{
-				State = 713;
+				State = 730;
 				Match(BAR);
-				State = 714;
+				State = 731;
 				name();
 				}
 				}
-				State = 719;
+				State = 736;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 724;
+			State = 741;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 720;
+				State = 737;
 				Match(COMMA);
-				State = 721;
+				State = 738;
 				variableOption();
 				}
 				}
-				State = 726;
+				State = 743;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 727;
+			State = 744;
 			Match(Eof);
 			}
 		}
@@ -4577,45 +4672,45 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public VariableOptionContext variableOption() {
 		VariableOptionContext _localctx = new VariableOptionContext(Context, State);
-		EnterRule(_localctx, 118, RULE_variableOption);
+		EnterRule(_localctx, 120, RULE_variableOption);
 		try {
-			State = 735;
+			State = 752;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__82:
-			case T__83:
 			case T__84:
 			case T__85:
 			case T__86:
+			case T__87:
+			case T__88:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 729;
+				State = 746;
 				variableSort();
 				}
 				break;
-			case T__79:
+			case T__81:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 730;
-				Match(T__79);
-				State = 731;
+				State = 747;
+				Match(T__81);
+				State = 748;
 				name();
 				}
 				break;
-			case T__80:
+			case T__82:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 732;
-				Match(T__80);
-				State = 733;
+				State = 749;
+				Match(T__82);
+				State = 750;
 				name();
 				}
 				break;
-			case T__81:
+			case T__83:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 734;
-				Match(T__81);
+				State = 751;
+				Match(T__83);
 				}
 				break;
 			default:
@@ -4644,14 +4739,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public VariableSortContext variableSort() {
 		VariableSortContext _localctx = new VariableSortContext(Context, State);
-		EnterRule(_localctx, 120, RULE_variableSort);
+		EnterRule(_localctx, 122, RULE_variableSort);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 737;
+			State = 754;
 			_la = TokenStream.LA(1);
-			if ( !(((((_la - 83)) & ~0x3f) == 0 && ((1L << (_la - 83)) & 31L) != 0)) ) {
+			if ( !(((((_la - 85)) & ~0x3f) == 0 && ((1L << (_la - 85)) & 31L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -4705,68 +4800,68 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public MoveContext move() {
 		MoveContext _localctx = new MoveContext(Context, State);
-		EnterRule(_localctx, 122, RULE_move);
+		EnterRule(_localctx, 124, RULE_move);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 739;
+			State = 756;
 			_localctx.origin = name();
-			State = 740;
+			State = 757;
 			Match(ARROW);
-			State = 741;
+			State = 758;
 			_localctx.target = name();
-			State = 742;
-			Match(T__17);
-			State = 743;
+			State = 759;
+			Match(T__20);
+			State = 760;
 			_localctx.mover = name();
-			State = 749;
+			State = 766;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,70,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,72,Context) ) {
 			case 1:
 				{
-				State = 745;
+				State = 762;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 744;
+					State = 761;
 					Match(COMMA);
 					}
 				}
 
-				State = 747;
-				Match(T__15);
-				State = 748;
+				State = 764;
+				Match(T__18);
+				State = 765;
 				_localctx.when = guard();
 				}
 				break;
 			}
-			State = 757;
+			State = 774;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__87 || _la==COMMA) {
+			if (_la==T__89 || _la==COMMA) {
 				{
-				State = 752;
+				State = 769;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==COMMA) {
 					{
-					State = 751;
+					State = 768;
 					Match(COMMA);
 					}
 				}
 
-				State = 754;
-				Match(T__87);
-				State = 755;
-				Match(T__15);
-				State = 756;
+				State = 771;
+				Match(T__89);
+				State = 772;
+				Match(T__18);
+				State = 773;
 				_localctx.may = guard();
 				}
 			}
 
-			State = 759;
+			State = 776;
 			Match(Eof);
 			}
 		}
@@ -4803,32 +4898,32 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PositionsContext positions() {
 		PositionsContext _localctx = new PositionsContext(Context, State);
-		EnterRule(_localctx, 124, RULE_positions);
+		EnterRule(_localctx, 126, RULE_positions);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 761;
-			Match(T__46);
-			State = 762;
+			State = 778;
+			Match(T__48);
+			State = 779;
 			name();
-			State = 763;
-			Match(T__42);
-			State = 764;
+			State = 780;
+			Match(T__45);
+			State = 781;
 			phrase();
-			State = 767;
+			State = 784;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 765;
+				State = 782;
 				Match(COMMA);
-				State = 766;
+				State = 783;
 				makeBefore();
 				}
 			}
 
-			State = 769;
+			State = 786;
 			Match(Eof);
 			}
 		}
@@ -4854,16 +4949,16 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public MakeBeforeContext makeBefore() {
 		MakeBeforeContext _localctx = new MakeBeforeContext(Context, State);
-		EnterRule(_localctx, 126, RULE_makeBefore);
+		EnterRule(_localctx, 128, RULE_makeBefore);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 771;
-			Match(T__88);
-			State = 772;
-			Match(T__89);
-			State = 773;
+			State = 788;
 			Match(T__90);
+			State = 789;
+			Match(T__91);
+			State = 790;
+			Match(T__92);
 			}
 		}
 		catch (RecognitionException re) {
@@ -4899,36 +4994,36 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FailureContext failure() {
 		FailureContext _localctx = new FailureContext(Context, State);
-		EnterRule(_localctx, 128, RULE_failure);
+		EnterRule(_localctx, 130, RULE_failure);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 775;
-			Match(T__29);
-			State = 776;
+			State = 792;
+			Match(T__32);
+			State = 793;
 			name();
-			State = 777;
-			Match(T__42);
-			State = 778;
-			Match(T__91);
-			State = 779;
+			State = 794;
+			Match(T__45);
+			State = 795;
+			Match(T__93);
+			State = 796;
 			name();
-			State = 783;
+			State = 800;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 780;
+				State = 797;
 				Match(COMMA);
-				State = 781;
-				Match(T__15);
-				State = 782;
+				State = 798;
+				Match(T__18);
+				State = 799;
 				guard();
 				}
 			}
 
-			State = 785;
+			State = 802;
 			Match(Eof);
 			}
 		}
@@ -4961,19 +5056,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public StateContext state() {
 		StateContext _localctx = new StateContext(Context, State);
-		EnterRule(_localctx, 130, RULE_state);
+		EnterRule(_localctx, 132, RULE_state);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 787;
-			Match(T__92);
-			State = 788;
+			State = 804;
+			Match(T__94);
+			State = 805;
 			label();
-			State = 789;
-			Match(T__15);
-			State = 790;
+			State = 806;
+			Match(T__18);
+			State = 807;
 			guard();
-			State = 791;
+			State = 808;
 			Match(Eof);
 			}
 		}
@@ -5013,40 +5108,40 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SourceContext source() {
 		SourceContext _localctx = new SourceContext(Context, State);
-		EnterRule(_localctx, 132, RULE_source);
+		EnterRule(_localctx, 134, RULE_source);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 793;
-			Match(T__93);
-			State = 795;
+			State = 810;
+			Match(T__95);
+			State = 812;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0)) {
+			if ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206160527359L) != 0)) {
 				{
-				State = 794;
+				State = 811;
 				name();
 				}
 			}
 
-			State = 801;
+			State = 818;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 797;
+				State = 814;
 				Match(COMMA);
-				State = 798;
+				State = 815;
 				supplyOption();
 				}
 				}
-				State = 803;
+				State = 820;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 804;
+			State = 821;
 			Match(Eof);
 			}
 		}
@@ -5094,46 +5189,46 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConverterContext converter() {
 		ConverterContext _localctx = new ConverterContext(Context, State);
-		EnterRule(_localctx, 134, RULE_converter);
+		EnterRule(_localctx, 136, RULE_converter);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 806;
-			Match(T__94);
-			State = 807;
+			State = 823;
+			Match(T__96);
+			State = 824;
 			_localctx.type = name();
-			State = 809;
+			State = 826;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,77,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,79,Context) ) {
 			case 1:
 				{
-				State = 808;
+				State = 825;
 				_localctx.own = name();
 				}
 				break;
 			}
-			State = 811;
-			Match(T__10);
-			State = 812;
+			State = 828;
+			Match(T__13);
+			State = 829;
 			list();
-			State = 817;
+			State = 834;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 813;
+				State = 830;
 				Match(COMMA);
-				State = 814;
+				State = 831;
 				converterOption();
 				}
 				}
-				State = 819;
+				State = 836;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 820;
+			State = 837;
 			Match(Eof);
 			}
 		}
@@ -5165,30 +5260,30 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConverterOptionContext converterOption() {
 		ConverterOptionContext _localctx = new ConverterOptionContext(Context, State);
-		EnterRule(_localctx, 136, RULE_converterOption);
+		EnterRule(_localctx, 138, RULE_converterOption);
 		try {
-			State = 825;
+			State = 842;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__15:
+			case T__18:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 822;
-				Match(T__15);
-				State = 823;
+				State = 839;
+				Match(T__18);
+				State = 840;
 				guard();
 				}
 				break;
-			case T__95:
-			case T__96:
 			case T__97:
 			case T__98:
+			case T__99:
 			case T__100:
-			case T__101:
 			case T__102:
+			case T__103:
+			case T__104:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 824;
+				State = 841;
 				supplyOption();
 				}
 				break;
@@ -5230,84 +5325,84 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SupplyOptionContext supplyOption() {
 		SupplyOptionContext _localctx = new SupplyOptionContext(Context, State);
-		EnterRule(_localctx, 138, RULE_supplyOption);
+		EnterRule(_localctx, 140, RULE_supplyOption);
 		int _la;
 		try {
-			State = 845;
+			State = 862;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__95:
+			case T__97:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 827;
-				Match(T__95);
-				State = 828;
-				Match(T__15);
-				State = 829;
+				State = 844;
+				Match(T__97);
+				State = 845;
+				Match(T__18);
+				State = 846;
 				guard();
 				}
 				break;
-			case T__96:
+			case T__98:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 830;
-				Match(T__96);
-				State = 832;
+				State = 847;
+				Match(T__98);
+				State = 849;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 831;
+					State = 848;
 					name();
 					}
 					}
-					State = 834;
+					State = 851;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0) );
+				} while ( (((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206160527359L) != 0) );
 				}
 				break;
-			case T__97:
+			case T__99:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 836;
-				Match(T__97);
-				}
-				break;
-			case T__98:
-				EnterOuterAlt(_localctx, 4);
-				{
-				State = 837;
-				Match(T__98);
-				State = 838;
+				State = 853;
 				Match(T__99);
 				}
 				break;
 			case T__100:
-				EnterOuterAlt(_localctx, 5);
+				EnterOuterAlt(_localctx, 4);
 				{
-				State = 839;
+				State = 854;
 				Match(T__100);
-				}
-				break;
-			case T__101:
-				EnterOuterAlt(_localctx, 6);
-				{
-				State = 840;
+				State = 855;
 				Match(T__101);
-				State = 841;
-				Match(T__17);
-				State = 842;
-				name();
 				}
 				break;
 			case T__102:
+				EnterOuterAlt(_localctx, 5);
+				{
+				State = 856;
+				Match(T__102);
+				}
+				break;
+			case T__103:
+				EnterOuterAlt(_localctx, 6);
+				{
+				State = 857;
+				Match(T__103);
+				State = 858;
+				Match(T__20);
+				State = 859;
+				name();
+				}
+				break;
+			case T__104:
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 843;
-				Match(T__102);
-				State = 844;
+				State = 860;
+				Match(T__104);
+				State = 861;
 				sum();
 				}
 				break;
@@ -5361,52 +5456,52 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SupplyConductorContext supplyConductor() {
 		SupplyConductorContext _localctx = new SupplyConductorContext(Context, State);
-		EnterRule(_localctx, 140, RULE_supplyConductor);
+		EnterRule(_localctx, 142, RULE_supplyConductor);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 847;
-			Match(T__63);
-			State = 848;
+			State = 864;
+			Match(T__65);
+			State = 865;
 			Match(LBRACKET);
-			State = 849;
+			State = 866;
 			terminal();
-			State = 850;
+			State = 867;
 			Match(RBRACKET);
-			State = 851;
-			Match(T__25);
-			State = 852;
+			State = 868;
+			Match(T__28);
+			State = 869;
 			_localctx.volts = sum();
-			State = 855;
+			State = 872;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__103) {
+			if (_la==T__105) {
 				{
-				State = 853;
-				Match(T__103);
-				State = 854;
+				State = 870;
+				Match(T__105);
+				State = 871;
 				_localctx.angle = sum();
 				}
 			}
 
-			State = 861;
+			State = 878;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 857;
+				State = 874;
 				Match(COMMA);
-				State = 858;
+				State = 875;
 				conductorOption();
 				}
 				}
-				State = 863;
+				State = 880;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 864;
+			State = 881;
 			Match(Eof);
 			}
 		}
@@ -5435,33 +5530,33 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConductorOptionContext conductorOption() {
 		ConductorOptionContext _localctx = new ConductorOptionContext(Context, State);
-		EnterRule(_localctx, 142, RULE_conductorOption);
+		EnterRule(_localctx, 144, RULE_conductorOption);
 		try {
-			State = 871;
+			State = 888;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__104:
+			case T__106:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 866;
-				Match(T__104);
+				State = 883;
+				Match(T__106);
 				}
 				break;
-			case T__105:
+			case T__107:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 867;
-				Match(T__105);
+				State = 884;
+				Match(T__107);
 				}
 				break;
-			case T__95:
+			case T__97:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 868;
-				Match(T__95);
-				State = 869;
-				Match(T__15);
-				State = 870;
+				State = 885;
+				Match(T__97);
+				State = 886;
+				Match(T__18);
+				State = 887;
 				guard();
 				}
 				break;
@@ -5495,15 +5590,15 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public WindingContext winding() {
 		WindingContext _localctx = new WindingContext(Context, State);
-		EnterRule(_localctx, 144, RULE_winding);
+		EnterRule(_localctx, 146, RULE_winding);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 873;
-			Match(T__106);
-			State = 874;
+			State = 890;
+			Match(T__108);
+			State = 891;
 			list();
-			State = 875;
+			State = 892;
 			Match(Eof);
 			}
 		}
@@ -5537,42 +5632,42 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public CouplingContext coupling() {
 		CouplingContext _localctx = new CouplingContext(Context, State);
-		EnterRule(_localctx, 146, RULE_coupling);
+		EnterRule(_localctx, 148, RULE_coupling);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 877;
-			Match(T__107);
-			State = 879;
+			State = 894;
+			Match(T__109);
+			State = 896;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			do {
 				{
 				{
-				State = 878;
+				State = 895;
 				list();
 				}
 				}
-				State = 881;
+				State = 898;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			} while ( _la==LBRACKET );
-			State = 886;
+			State = 903;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 883;
+				State = 900;
 				Match(COMMA);
-				State = 884;
-				Match(T__10);
-				State = 885;
-				Match(T__58);
+				State = 901;
+				Match(T__13);
+				State = 902;
+				Match(T__60);
 				}
 			}
 
-			State = 888;
+			State = 905;
 			Match(Eof);
 			}
 		}
@@ -5615,36 +5710,36 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LoadModeContext loadMode() {
 		LoadModeContext _localctx = new LoadModeContext(Context, State);
-		EnterRule(_localctx, 148, RULE_loadMode);
+		EnterRule(_localctx, 150, RULE_loadMode);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 890;
-			Match(T__108);
-			State = 891;
+			State = 907;
+			Match(T__110);
+			State = 908;
 			label();
-			State = 892;
-			Match(T__109);
-			State = 893;
+			State = 909;
+			Match(T__111);
+			State = 910;
 			list();
-			State = 898;
+			State = 915;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 894;
+				State = 911;
 				Match(COMMA);
-				State = 895;
+				State = 912;
 				modeOption();
 				}
 				}
-				State = 900;
+				State = 917;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 901;
+			State = 918;
 			Match(Eof);
 			}
 		}
@@ -5682,69 +5777,69 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ModeOptionContext modeOption() {
 		ModeOptionContext _localctx = new ModeOptionContext(Context, State);
-		EnterRule(_localctx, 150, RULE_modeOption);
+		EnterRule(_localctx, 152, RULE_modeOption);
 		int _la;
 		try {
-			State = 919;
+			State = 936;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__110:
+			case T__112:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 903;
-				Match(T__110);
-				State = 905;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				do {
-					{
-					{
-					State = 904;
-					pair();
-					}
-					}
-					State = 907;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				} while ( _la==LBRACKET );
-				}
-				break;
-			case T__111:
-				EnterOuterAlt(_localctx, 2);
-				{
-				State = 909;
-				Match(T__111);
-				State = 911;
-				ErrorHandler.Sync(this);
-				_la = TokenStream.LA(1);
-				do {
-					{
-					{
-					State = 910;
-					pair();
-					}
-					}
-					State = 913;
-					ErrorHandler.Sync(this);
-					_la = TokenStream.LA(1);
-				} while ( _la==LBRACKET );
-				}
-				break;
-			case T__112:
-				EnterOuterAlt(_localctx, 3);
-				{
-				State = 915;
+				State = 920;
 				Match(T__112);
-				State = 916;
-				name();
+				State = 922;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				do {
+					{
+					{
+					State = 921;
+					pair();
+					}
+					}
+					State = 924;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( _la==LBRACKET );
 				}
 				break;
 			case T__113:
+				EnterOuterAlt(_localctx, 2);
+				{
+				State = 926;
+				Match(T__113);
+				State = 928;
+				ErrorHandler.Sync(this);
+				_la = TokenStream.LA(1);
+				do {
+					{
+					{
+					State = 927;
+					pair();
+					}
+					}
+					State = 930;
+					ErrorHandler.Sync(this);
+					_la = TokenStream.LA(1);
+				} while ( _la==LBRACKET );
+				}
+				break;
+			case T__114:
+				EnterOuterAlt(_localctx, 3);
+				{
+				State = 932;
+				Match(T__114);
+				State = 933;
+				name();
+				}
+				break;
+			case T__115:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 917;
-				Match(T__113);
-				State = 918;
+				State = 934;
+				Match(T__115);
+				State = 935;
 				sum();
 				}
 				break;
@@ -5781,31 +5876,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public UseContext use() {
 		UseContext _localctx = new UseContext(Context, State);
-		EnterRule(_localctx, 152, RULE_use);
+		EnterRule(_localctx, 154, RULE_use);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 921;
-			Match(T__114);
-			State = 925;
+			State = 938;
+			Match(T__116);
+			State = 942;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,91,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,93,Context) ) {
 			case 1:
 				{
-				State = 922;
-				Match(T__10);
-				State = 923;
+				State = 939;
+				Match(T__13);
+				State = 940;
 				phrase();
 				}
 				break;
 			case 2:
 				{
-				State = 924;
+				State = 941;
 				name();
 				}
 				break;
 			}
-			State = 927;
+			State = 944;
 			Match(Eof);
 			}
 		}
@@ -5848,38 +5943,38 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public IsolatesContext isolates() {
 		IsolatesContext _localctx = new IsolatesContext(Context, State);
-		EnterRule(_localctx, 154, RULE_isolates);
+		EnterRule(_localctx, 156, RULE_isolates);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 929;
-			Match(T__115);
-			State = 930;
-			Match(T__17);
-			State = 931;
+			State = 946;
+			Match(T__117);
+			State = 947;
+			Match(T__20);
+			State = 948;
 			name();
-			State = 932;
-			Match(T__71);
-			State = 933;
+			State = 949;
+			Match(T__73);
+			State = 950;
 			phrase();
-			State = 938;
+			State = 955;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 934;
+				State = 951;
 				Match(COMMA);
-				State = 935;
+				State = 952;
 				isolatesOption();
 				}
 				}
-				State = 940;
+				State = 957;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 941;
+			State = 958;
 			Match(Eof);
 			}
 		}
@@ -5906,31 +6001,31 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public IsolatesOptionContext isolatesOption() {
 		IsolatesOptionContext _localctx = new IsolatesOptionContext(Context, State);
-		EnterRule(_localctx, 156, RULE_isolatesOption);
+		EnterRule(_localctx, 158, RULE_isolatesOption);
 		try {
-			State = 947;
+			State = 964;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__116:
+			case T__118:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 943;
-				Match(T__116);
+				State = 960;
+				Match(T__118);
 				}
 				break;
-			case T__117:
+			case T__119:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 944;
-				Match(T__117);
+				State = 961;
+				Match(T__119);
 				}
 				break;
-			case T__118:
+			case T__120:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 945;
-				Match(T__118);
-				State = 946;
+				State = 962;
+				Match(T__120);
+				State = 963;
 				Match(NUMBER);
 				}
 				break;
@@ -5973,25 +6068,25 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ProtectsContext protects() {
 		ProtectsContext _localctx = new ProtectsContext(Context, State);
-		EnterRule(_localctx, 158, RULE_protects);
+		EnterRule(_localctx, 160, RULE_protects);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 949;
-			Match(T__119);
-			State = 950;
-			Match(T__120);
-			State = 951;
+			State = 966;
+			Match(T__121);
+			State = 967;
+			Match(T__122);
+			State = 968;
 			_localctx.against = phrase();
-			State = 952;
-			Match(T__71);
-			State = 953;
+			State = 969;
+			Match(T__73);
+			State = 970;
 			_localctx.through = phrase();
-			State = 954;
-			Match(T__17);
-			State = 955;
+			State = 971;
+			Match(T__20);
+			State = 972;
 			_localctx.by = name();
-			State = 956;
+			State = 973;
 			Match(Eof);
 			}
 		}
@@ -6036,44 +6131,44 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public OpensOnShortContext opensOnShort() {
 		OpensOnShortContext _localctx = new OpensOnShortContext(Context, State);
-		EnterRule(_localctx, 160, RULE_opensOnShort);
+		EnterRule(_localctx, 162, RULE_opensOnShort);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 958;
-			Match(T__121);
-			State = 959;
-			Match(T__22);
-			State = 960;
-			Match(T__122);
-			State = 961;
-			Match(T__71);
-			State = 962;
-			phrase();
-			State = 963;
-			Match(COMMA);
-			State = 964;
-			_localctx.variableName = name();
-			State = 965;
+			State = 975;
 			Match(T__123);
-			State = 966;
+			State = 976;
+			Match(T__25);
+			State = 977;
+			Match(T__124);
+			State = 978;
+			Match(T__73);
+			State = 979;
+			phrase();
+			State = 980;
+			Match(COMMA);
+			State = 981;
+			_localctx.variableName = name();
+			State = 982;
+			Match(T__125);
+			State = 983;
 			_localctx.value = name();
-			State = 970;
+			State = 987;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==COMMA) {
 				{
-				State = 967;
+				State = 984;
 				Match(COMMA);
-				State = 968;
-				Match(T__124);
-				State = 969;
+				State = 985;
+				Match(T__126);
+				State = 986;
 				sum();
 				}
 			}
 
-			State = 972;
+			State = 989;
 			Match(Eof);
 			}
 		}
@@ -6111,21 +6206,21 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConstraintContext constraint() {
 		ConstraintContext _localctx = new ConstraintContext(Context, State);
-		EnterRule(_localctx, 162, RULE_constraint);
+		EnterRule(_localctx, 164, RULE_constraint);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 974;
-			Match(T__125);
-			State = 975;
+			State = 991;
+			Match(T__127);
+			State = 992;
 			_localctx.sort = name();
-			State = 976;
+			State = 993;
 			constraintName();
-			State = 977;
+			State = 994;
 			Match(COLON);
-			State = 978;
+			State = 995;
 			guard();
-			State = 979;
+			State = 996;
 			Match(Eof);
 			}
 		}
@@ -6157,22 +6252,22 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConstraintNameContext constraintName() {
 		ConstraintNameContext _localctx = new ConstraintNameContext(Context, State);
-		EnterRule(_localctx, 164, RULE_constraintName);
+		EnterRule(_localctx, 166, RULE_constraintName);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 984;
+			State = 1001;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -514L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 51540131839L) != 0)) {
+			while ((((_la) & ~0x3f) == 0 && ((1L << _la) & -4098L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 206160527359L) != 0)) {
 				{
 				{
-				State = 981;
+				State = 998;
 				name();
 				}
 				}
-				State = 986;
+				State = 1003;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -6207,19 +6302,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public DevicePairContext devicePair() {
 		DevicePairContext _localctx = new DevicePairContext(Context, State);
-		EnterRule(_localctx, 166, RULE_devicePair);
+		EnterRule(_localctx, 168, RULE_devicePair);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 987;
-			Match(T__126);
-			State = 988;
+			State = 1004;
+			Match(T__128);
+			State = 1005;
 			name();
-			State = 989;
-			Match(T__42);
-			State = 990;
+			State = 1006;
+			Match(T__45);
+			State = 1007;
 			phrase();
-			State = 991;
+			State = 1008;
 			Match(Eof);
 			}
 		}
@@ -6251,58 +6346,58 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardContext guard() {
 		GuardContext _localctx = new GuardContext(Context, State);
-		EnterRule(_localctx, 168, RULE_guard);
+		EnterRule(_localctx, 170, RULE_guard);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 993;
+			State = 1010;
 			guardPart();
-			State = 1006;
+			State = 1023;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__12:
+			case T__15:
 				{
-				State = 996;
+				State = 1013;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 994;
-					Match(T__12);
-					State = 995;
+					State = 1011;
+					Match(T__15);
+					State = 1012;
 					guardPart();
 					}
 					}
-					State = 998;
+					State = 1015;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( _la==T__12 );
+				} while ( _la==T__15 );
 				}
 				break;
-			case T__31:
+			case T__34:
 				{
-				State = 1002;
+				State = 1019;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				do {
 					{
 					{
-					State = 1000;
-					Match(T__31);
-					State = 1001;
+					State = 1017;
+					Match(T__34);
+					State = 1018;
 					guardPart();
 					}
 					}
-					State = 1004;
+					State = 1021;
 					ErrorHandler.Sync(this);
 					_la = TokenStream.LA(1);
-				} while ( _la==T__31 );
+				} while ( _la==T__34 );
 				}
 				break;
 			case Eof:
-			case T__87:
+			case T__89:
 			case COMMA:
 			case RPAREN:
 				break;
@@ -6341,64 +6436,64 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardPartContext guardPart() {
 		GuardPartContext _localctx = new GuardPartContext(Context, State);
-		EnterRule(_localctx, 170, RULE_guardPart);
+		EnterRule(_localctx, 172, RULE_guardPart);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1009;
+			State = 1026;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
-			if (_la==T__32) {
+			if (_la==T__35) {
 				{
-				State = 1008;
-				Match(T__32);
+				State = 1025;
+				Match(T__35);
 				}
 			}
 
-			State = 1016;
+			State = 1033;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case LPAREN:
 				{
-				State = 1011;
+				State = 1028;
 				Match(LPAREN);
-				State = 1012;
+				State = 1029;
 				guard();
-				State = 1013;
+				State = 1030;
 				Match(RPAREN);
 				}
 				break;
 			case T__0:
 			case T__1:
-			case T__3:
+			case T__2:
 			case T__4:
 			case T__5:
 			case T__6:
-			case T__7:
+			case T__8:
 			case T__9:
-			case T__11:
-			case T__13:
+			case T__10:
+			case T__12:
 			case T__14:
 			case T__16:
-			case T__18:
+			case T__17:
+			case T__19:
 			case T__21:
-			case T__23:
 			case T__24:
-			case T__25:
 			case T__26:
+			case T__27:
 			case T__28:
 			case T__29:
-			case T__30:
+			case T__31:
+			case T__32:
 			case T__33:
-			case T__34:
-			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
 			case T__39:
-			case T__44:
-			case T__45:
+			case T__40:
+			case T__41:
+			case T__42:
 			case T__46:
 			case T__47:
 			case T__48:
@@ -6424,9 +6519,9 @@ public partial class PanelParser : Parser {
 			case T__68:
 			case T__69:
 			case T__70:
+			case T__71:
 			case T__72:
 			case T__74:
-			case T__75:
 			case T__76:
 			case T__77:
 			case T__78:
@@ -6454,13 +6549,13 @@ public partial class PanelParser : Parser {
 			case T__100:
 			case T__101:
 			case T__102:
+			case T__103:
 			case T__104:
-			case T__105:
 			case T__106:
 			case T__107:
 			case T__108:
+			case T__109:
 			case T__110:
-			case T__111:
 			case T__112:
 			case T__113:
 			case T__114:
@@ -6472,8 +6567,8 @@ public partial class PanelParser : Parser {
 			case T__120:
 			case T__121:
 			case T__122:
+			case T__123:
 			case T__124:
-			case T__125:
 			case T__126:
 			case T__127:
 			case T__128:
@@ -6488,11 +6583,13 @@ public partial class PanelParser : Parser {
 			case T__137:
 			case T__138:
 			case T__139:
-			case T__143:
+			case T__140:
+			case T__141:
+			case T__145:
 			case NUMBER:
 			case WORD:
 				{
-				State = 1015;
+				State = 1032;
 				guardTerm();
 				}
 				break;
@@ -6591,37 +6688,37 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardTermContext guardTerm() {
 		GuardTermContext _localctx = new GuardTermContext(Context, State);
-		EnterRule(_localctx, 172, RULE_guardTerm);
+		EnterRule(_localctx, 174, RULE_guardTerm);
 		int _la;
 		try {
 			int _alt;
-			State = 1070;
+			State = 1087;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,109,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,111,Context) ) {
 			case 1:
 				_localctx = new EnergisedContext(_localctx);
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1019;
+				State = 1036;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__127) {
+				if (_la==T__129) {
 					{
-					State = 1018;
-					Match(T__127);
+					State = 1035;
+					Match(T__129);
 					}
 				}
 
-				State = 1021;
-				Match(T__128);
-				State = 1022;
+				State = 1038;
+				Match(T__130);
+				State = 1039;
 				pair();
-				State = 1024;
+				State = 1041;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__25 || _la==T__142) {
+				if (_la==T__28 || _la==T__144) {
 					{
-					State = 1023;
+					State = 1040;
 					band();
 					}
 				}
@@ -6632,24 +6729,24 @@ public partial class PanelParser : Parser {
 				_localctx = new PullContext(_localctx);
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1030;
+				State = 1047;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
-				case T__129:
+				case T__131:
 					{
-					State = 1026;
-					Match(T__129);
-					State = 1027;
-					Match(T__130);
+					State = 1043;
+					Match(T__131);
+					State = 1044;
+					Match(T__132);
 					}
 					break;
-				case T__87:
+				case T__89:
 					{
-					State = 1028;
-					Match(T__87);
-					State = 1029;
+					State = 1045;
+					Match(T__89);
+					State = 1046;
 					_la = TokenStream.LA(1);
-					if ( !(_la==T__130 || _la==T__131) ) {
+					if ( !(_la==T__132 || _la==T__133) ) {
 					ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -6661,11 +6758,11 @@ public partial class PanelParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1032;
+				State = 1049;
 				pair();
-				State = 1033;
-				Match(T__25);
-				State = 1034;
+				State = 1050;
+				Match(T__28);
+				State = 1051;
 				sum();
 				}
 				break;
@@ -6673,14 +6770,14 @@ public partial class PanelParser : Parser {
 				_localctx = new FedContext(_localctx);
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1037;
+				State = 1054;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__67 || _la==T__127) {
+				if (_la==T__69 || _la==T__129) {
 					{
-					State = 1036;
+					State = 1053;
 					_la = TokenStream.LA(1);
-					if ( !(_la==T__67 || _la==T__127) ) {
+					if ( !(_la==T__69 || _la==T__129) ) {
 					ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -6690,18 +6787,18 @@ public partial class PanelParser : Parser {
 					}
 				}
 
-				State = 1039;
-				Match(T__132);
-				State = 1040;
+				State = 1056;
+				Match(T__134);
+				State = 1057;
 				list();
-				State = 1042;
+				State = 1059;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__133 || _la==T__134) {
+				if (_la==T__135 || _la==T__136) {
 					{
-					State = 1041;
+					State = 1058;
 					_la = TokenStream.LA(1);
-					if ( !(_la==T__133 || _la==T__134) ) {
+					if ( !(_la==T__135 || _la==T__136) ) {
 					ErrorHandler.RecoverInline(this);
 					}
 					else {
@@ -6717,9 +6814,9 @@ public partial class PanelParser : Parser {
 				_localctx = new SingleContext(_localctx);
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1044;
-				Match(T__135);
-				State = 1045;
+				State = 1061;
+				Match(T__137);
+				State = 1062;
 				list();
 				}
 				break;
@@ -6727,9 +6824,9 @@ public partial class PanelParser : Parser {
 				_localctx = new JoinedContext(_localctx);
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1046;
-				Match(T__110);
-				State = 1047;
+				State = 1063;
+				Match(T__112);
+				State = 1064;
 				pair();
 				}
 				break;
@@ -6737,17 +6834,17 @@ public partial class PanelParser : Parser {
 				_localctx = new AtMostOneContext(_localctx);
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1048;
-				Match(T__25);
-				State = 1049;
-				Match(T__136);
-				State = 1050;
-				Match(T__137);
-				State = 1051;
-				Match(T__42);
-				State = 1052;
+				State = 1065;
+				Match(T__28);
+				State = 1066;
+				Match(T__138);
+				State = 1067;
+				Match(T__139);
+				State = 1068;
+				Match(T__45);
+				State = 1069;
 				name();
-				State = 1054;
+				State = 1071;
 				ErrorHandler.Sync(this);
 				_alt = 1;
 				do {
@@ -6755,7 +6852,7 @@ public partial class PanelParser : Parser {
 					case 1:
 						{
 						{
-						State = 1053;
+						State = 1070;
 						name();
 						}
 						}
@@ -6763,9 +6860,9 @@ public partial class PanelParser : Parser {
 					default:
 						throw new NoViableAltException(this);
 					}
-					State = 1056;
+					State = 1073;
 					ErrorHandler.Sync(this);
-					_alt = Interpreter.AdaptivePredict(TokenStream,106,Context);
+					_alt = Interpreter.AdaptivePredict(TokenStream,108,Context);
 				} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
 				}
 				break;
@@ -6773,44 +6870,44 @@ public partial class PanelParser : Parser {
 				_localctx = new QuantifiedContext(_localctx);
 				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1058;
+				State = 1075;
 				_la = TokenStream.LA(1);
-				if ( !(_la==T__138 || _la==T__139) ) {
+				if ( !(_la==T__140 || _la==T__141) ) {
 				ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1059;
+				State = 1076;
 				phrase();
-				State = 1064;
+				State = 1081;
 				ErrorHandler.Sync(this);
 				switch (TokenStream.LA(1)) {
-				case T__73:
+				case T__75:
 					{
-					State = 1060;
-					Match(T__73);
+					State = 1077;
+					Match(T__75);
 					}
 					break;
-				case T__140:
+				case T__142:
 					{
-					State = 1061;
-					Match(T__140);
+					State = 1078;
+					Match(T__142);
 					}
 					break;
-				case T__141:
+				case T__143:
 					{
-					State = 1062;
-					Match(T__141);
-					State = 1063;
+					State = 1079;
+					Match(T__143);
+					State = 1080;
 					label();
 					}
 					break;
 				case Eof:
-				case T__12:
-				case T__31:
-				case T__87:
+				case T__15:
+				case T__34:
+				case T__89:
 				case COMMA:
 				case RPAREN:
 					break;
@@ -6823,14 +6920,14 @@ public partial class PanelParser : Parser {
 				_localctx = new NamedContext(_localctx);
 				EnterOuterAlt(_localctx, 8);
 				{
-				State = 1066;
+				State = 1083;
 				phrase();
-				State = 1068;
+				State = 1085;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
-				if (_la==T__25 || _la==T__73 || ((((_la - 141)) & ~0x3f) == 0 && ((1L << (_la - 141)) & 19L) != 0)) {
+				if (_la==T__28 || _la==T__75 || ((((_la - 143)) & ~0x3f) == 0 && ((1L << (_la - 143)) & 19L) != 0)) {
 					{
-					State = 1067;
+					State = 1084;
 					guardSuffix();
 					}
 				}
@@ -6870,30 +6967,30 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public BandContext band() {
 		BandContext _localctx = new BandContext(Context, State);
-		EnterRule(_localctx, 174, RULE_band);
+		EnterRule(_localctx, 176, RULE_band);
 		try {
-			State = 1079;
+			State = 1096;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__142:
+			case T__144:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1072;
-				Match(T__142);
-				State = 1073;
+				State = 1089;
+				Match(T__144);
+				State = 1090;
 				_localctx.low = sum();
-				State = 1074;
-				Match(T__12);
-				State = 1075;
+				State = 1091;
+				Match(T__15);
+				State = 1092;
 				_localctx.high = sum();
 				}
 				break;
-			case T__25:
+			case T__28:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1077;
-				Match(T__25);
-				State = 1078;
+				State = 1094;
+				Match(T__28);
+				State = 1095;
 				_localctx.at = sum();
 				}
 				break;
@@ -6929,58 +7026,58 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public GuardSuffixContext guardSuffix() {
 		GuardSuffixContext _localctx = new GuardSuffixContext(Context, State);
-		EnterRule(_localctx, 176, RULE_guardSuffix);
+		EnterRule(_localctx, 178, RULE_guardSuffix);
 		int _la;
 		try {
-			State = 1089;
+			State = 1106;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
-			case T__141:
+			case T__143:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1081;
-				Match(T__141);
-				State = 1082;
+				State = 1098;
+				Match(T__143);
+				State = 1099;
 				label();
 				}
 				break;
-			case T__25:
+			case T__28:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1083;
-				Match(T__25);
-				State = 1084;
+				State = 1100;
+				Match(T__28);
+				State = 1101;
 				_la = TokenStream.LA(1);
-				if ( !(_la==T__136 || _la==T__143) ) {
+				if ( !(_la==T__138 || _la==T__145) ) {
 				ErrorHandler.RecoverInline(this);
 				}
 				else {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1085;
+				State = 1102;
 				sum();
 				}
 				break;
-			case T__144:
+			case T__146:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1086;
-				Match(T__144);
+				State = 1103;
+				Match(T__146);
 				}
 				break;
-			case T__73:
+			case T__75:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1087;
-				Match(T__73);
+				State = 1104;
+				Match(T__75);
 				}
 				break;
-			case T__140:
+			case T__142:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1088;
-				Match(T__140);
+				State = 1105;
+				Match(T__142);
 				}
 				break;
 			default:
@@ -7023,20 +7120,20 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SumContext sum() {
 		SumContext _localctx = new SumContext(Context, State);
-		EnterRule(_localctx, 178, RULE_sum);
+		EnterRule(_localctx, 180, RULE_sum);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1091;
+			State = 1108;
 			product();
-			State = 1096;
+			State = 1113;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==PLUS || _la==MINUS) {
 				{
 				{
-				State = 1092;
+				State = 1109;
 				_la = TokenStream.LA(1);
 				if ( !(_la==PLUS || _la==MINUS) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7045,11 +7142,11 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1093;
+				State = 1110;
 				product();
 				}
 				}
-				State = 1098;
+				State = 1115;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7091,20 +7188,20 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ProductContext product() {
 		ProductContext _localctx = new ProductContext(Context, State);
-		EnterRule(_localctx, 180, RULE_product);
+		EnterRule(_localctx, 182, RULE_product);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1099;
+			State = 1116;
 			factor();
-			State = 1104;
+			State = 1121;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==STAR || _la==SLASH) {
 				{
 				{
-				State = 1100;
+				State = 1117;
 				_la = TokenStream.LA(1);
 				if ( !(_la==STAR || _la==SLASH) ) {
 				ErrorHandler.RecoverInline(this);
@@ -7113,11 +7210,11 @@ public partial class PanelParser : Parser {
 					ErrorHandler.ReportMatch(this);
 				    Consume();
 				}
-				State = 1101;
+				State = 1118;
 				factor();
 				}
 				}
-				State = 1106;
+				State = 1123;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
@@ -7151,47 +7248,47 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public FactorContext factor() {
 		FactorContext _localctx = new FactorContext(Context, State);
-		EnterRule(_localctx, 182, RULE_factor);
+		EnterRule(_localctx, 184, RULE_factor);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1108;
+			State = 1125;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			if (_la==MINUS) {
 				{
-				State = 1107;
+				State = 1124;
 				Match(MINUS);
 				}
 			}
 
-			State = 1117;
+			State = 1134;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,115,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,117,Context) ) {
 			case 1:
 				{
-				State = 1110;
-				Match(T__145);
-				State = 1111;
+				State = 1127;
+				Match(T__147);
+				State = 1128;
 				operand();
 				}
 				break;
 			case 2:
 				{
-				State = 1112;
+				State = 1129;
 				Match(NUMBER);
-				State = 1113;
+				State = 1130;
 				Match(PERCENT);
-				State = 1114;
-				Match(T__42);
-				State = 1115;
+				State = 1131;
+				Match(T__45);
+				State = 1132;
 				operand();
 				}
 				break;
 			case 3:
 				{
-				State = 1116;
+				State = 1133;
 				operand();
 				}
 				break;
@@ -7236,40 +7333,40 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public OperandContext operand() {
 		OperandContext _localctx = new OperandContext(Context, State);
-		EnterRule(_localctx, 184, RULE_operand);
+		EnterRule(_localctx, 186, RULE_operand);
 		try {
 			int _alt;
-			State = 1139;
+			State = 1156;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case LPAREN:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1119;
+				State = 1136;
 				Match(LPAREN);
-				State = 1120;
+				State = 1137;
 				sum();
-				State = 1121;
+				State = 1138;
 				Match(RPAREN);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1123;
+				State = 1140;
 				Match(NUMBER);
-				State = 1130;
+				State = 1147;
 				ErrorHandler.Sync(this);
-				switch ( Interpreter.AdaptivePredict(TokenStream,117,Context) ) {
+				switch ( Interpreter.AdaptivePredict(TokenStream,119,Context) ) {
 				case 1:
 					{
-					State = 1124;
+					State = 1141;
 					Match(PERCENT);
 					}
 					break;
 				case 2:
 					{
-					State = 1126;
+					State = 1143;
 					ErrorHandler.Sync(this);
 					_alt = 1;
 					do {
@@ -7277,7 +7374,7 @@ public partial class PanelParser : Parser {
 						case 1:
 							{
 							{
-							State = 1125;
+							State = 1142;
 							plainWord();
 							}
 							}
@@ -7285,9 +7382,9 @@ public partial class PanelParser : Parser {
 						default:
 							throw new NoViableAltException(this);
 						}
-						State = 1128;
+						State = 1145;
 						ErrorHandler.Sync(this);
-						_alt = Interpreter.AdaptivePredict(TokenStream,116,Context);
+						_alt = Interpreter.AdaptivePredict(TokenStream,118,Context);
 					} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
 					}
 					break;
@@ -7296,33 +7393,33 @@ public partial class PanelParser : Parser {
 				break;
 			case T__0:
 			case T__1:
-			case T__3:
+			case T__2:
 			case T__4:
 			case T__5:
 			case T__6:
-			case T__7:
+			case T__8:
 			case T__9:
-			case T__11:
-			case T__13:
+			case T__10:
+			case T__12:
 			case T__14:
 			case T__16:
-			case T__18:
+			case T__17:
+			case T__19:
 			case T__21:
-			case T__23:
 			case T__24:
 			case T__26:
-			case T__28:
+			case T__27:
 			case T__29:
-			case T__30:
+			case T__31:
+			case T__32:
 			case T__33:
-			case T__34:
-			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
 			case T__39:
-			case T__44:
-			case T__45:
+			case T__40:
+			case T__41:
+			case T__42:
 			case T__46:
 			case T__47:
 			case T__48:
@@ -7348,9 +7445,9 @@ public partial class PanelParser : Parser {
 			case T__68:
 			case T__69:
 			case T__70:
+			case T__71:
 			case T__72:
 			case T__74:
-			case T__75:
 			case T__76:
 			case T__77:
 			case T__78:
@@ -7378,13 +7475,13 @@ public partial class PanelParser : Parser {
 			case T__100:
 			case T__101:
 			case T__102:
+			case T__103:
 			case T__104:
-			case T__105:
 			case T__106:
 			case T__107:
 			case T__108:
+			case T__109:
 			case T__110:
-			case T__111:
 			case T__112:
 			case T__113:
 			case T__114:
@@ -7396,8 +7493,8 @@ public partial class PanelParser : Parser {
 			case T__120:
 			case T__121:
 			case T__122:
+			case T__123:
 			case T__124:
-			case T__125:
 			case T__126:
 			case T__127:
 			case T__128:
@@ -7410,27 +7507,29 @@ public partial class PanelParser : Parser {
 			case T__135:
 			case T__136:
 			case T__137:
-			case T__143:
+			case T__138:
+			case T__139:
+			case T__145:
 			case WORD:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1132;
+				State = 1149;
 				ratingWord();
-				State = 1136;
+				State = 1153;
 				ErrorHandler.Sync(this);
-				_alt = Interpreter.AdaptivePredict(TokenStream,118,Context);
+				_alt = Interpreter.AdaptivePredict(TokenStream,120,Context);
 				while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 					if ( _alt==1 ) {
 						{
 						{
-						State = 1133;
+						State = 1150;
 						plainWord();
 						}
 						} 
 					}
-					State = 1138;
+					State = 1155;
 					ErrorHandler.Sync(this);
-					_alt = Interpreter.AdaptivePredict(TokenStream,118,Context);
+					_alt = Interpreter.AdaptivePredict(TokenStream,120,Context);
 				}
 				}
 				break;
@@ -7469,19 +7568,19 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PairContext pair() {
 		PairContext _localctx = new PairContext(Context, State);
-		EnterRule(_localctx, 186, RULE_pair);
+		EnterRule(_localctx, 188, RULE_pair);
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1141;
+			State = 1158;
 			Match(LBRACKET);
-			State = 1142;
+			State = 1159;
 			terminal();
-			State = 1143;
+			State = 1160;
 			Match(MINUS);
-			State = 1144;
+			State = 1161;
 			terminal();
-			State = 1145;
+			State = 1162;
 			Match(RBRACKET);
 			}
 		}
@@ -7519,32 +7618,32 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ListContext list() {
 		ListContext _localctx = new ListContext(Context, State);
-		EnterRule(_localctx, 188, RULE_list);
+		EnterRule(_localctx, 190, RULE_list);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1147;
+			State = 1164;
 			Match(LBRACKET);
-			State = 1148;
+			State = 1165;
 			terminal();
-			State = 1153;
+			State = 1170;
 			ErrorHandler.Sync(this);
 			_la = TokenStream.LA(1);
 			while (_la==COMMA) {
 				{
 				{
-				State = 1149;
+				State = 1166;
 				Match(COMMA);
-				State = 1150;
+				State = 1167;
 				terminal();
 				}
 				}
-				State = 1155;
+				State = 1172;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 			}
-			State = 1156;
+			State = 1173;
 			Match(RBRACKET);
 			}
 		}
@@ -7576,47 +7675,47 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public TerminalContext terminal() {
 		TerminalContext _localctx = new TerminalContext(Context, State);
-		EnterRule(_localctx, 190, RULE_terminal);
+		EnterRule(_localctx, 192, RULE_terminal);
 		int _la;
 		try {
-			State = 1165;
+			State = 1182;
 			ErrorHandler.Sync(this);
-			switch ( Interpreter.AdaptivePredict(TokenStream,122,Context) ) {
+			switch ( Interpreter.AdaptivePredict(TokenStream,124,Context) ) {
 			case 1:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1159;
+				State = 1176;
 				ErrorHandler.Sync(this);
 				_la = TokenStream.LA(1);
 				if (_la==STAR) {
 					{
-					State = 1158;
+					State = 1175;
 					Match(STAR);
 					}
 				}
 
-				State = 1161;
+				State = 1178;
 				name();
 				}
 				break;
 			case 2:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1162;
+				State = 1179;
 				Match(STAR);
 				}
 				break;
 			case 3:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1163;
+				State = 1180;
 				Match(PLUS);
 				}
 				break;
 			case 4:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1164;
+				State = 1181;
 				Match(MINUS);
 				}
 				break;
@@ -7650,12 +7749,12 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PhraseContext phrase() {
 		PhraseContext _localctx = new PhraseContext(Context, State);
-		EnterRule(_localctx, 192, RULE_phrase);
+		EnterRule(_localctx, 194, RULE_phrase);
 		try {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1168;
+			State = 1185;
 			ErrorHandler.Sync(this);
 			_alt = 1;
 			do {
@@ -7663,7 +7762,7 @@ public partial class PanelParser : Parser {
 				case 1:
 					{
 					{
-					State = 1167;
+					State = 1184;
 					plainWord();
 					}
 					}
@@ -7671,9 +7770,9 @@ public partial class PanelParser : Parser {
 				default:
 					throw new NoViableAltException(this);
 				}
-				State = 1170;
+				State = 1187;
 				ErrorHandler.Sync(this);
-				_alt = Interpreter.AdaptivePredict(TokenStream,123,Context);
+				_alt = Interpreter.AdaptivePredict(TokenStream,125,Context);
 			} while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER );
 			}
 		}
@@ -7708,28 +7807,28 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LabelContext label() {
 		LabelContext _localctx = new LabelContext(Context, State);
-		EnterRule(_localctx, 194, RULE_label);
+		EnterRule(_localctx, 196, RULE_label);
 		try {
 			int _alt;
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1172;
+			State = 1189;
 			name();
-			State = 1176;
+			State = 1193;
 			ErrorHandler.Sync(this);
-			_alt = Interpreter.AdaptivePredict(TokenStream,124,Context);
+			_alt = Interpreter.AdaptivePredict(TokenStream,126,Context);
 			while ( _alt!=2 && _alt!=global::Antlr4.Runtime.Atn.ATN.INVALID_ALT_NUMBER ) {
 				if ( _alt==1 ) {
 					{
 					{
-					State = 1173;
+					State = 1190;
 					plainWord();
 					}
 					} 
 				}
-				State = 1178;
+				State = 1195;
 				ErrorHandler.Sync(this);
-				_alt = Interpreter.AdaptivePredict(TokenStream,124,Context);
+				_alt = Interpreter.AdaptivePredict(TokenStream,126,Context);
 			}
 			}
 		}
@@ -7766,54 +7865,54 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public NameContext name() {
 		NameContext _localctx = new NameContext(Context, State);
-		EnterRule(_localctx, 196, RULE_name);
+		EnterRule(_localctx, 198, RULE_name);
 		try {
-			State = 1184;
+			State = 1201;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1179;
+				State = 1196;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1180;
+				State = 1197;
 				Match(NUMBER);
 				}
 				break;
 			case T__0:
 			case T__1:
-			case T__3:
+			case T__2:
 			case T__4:
 			case T__5:
 			case T__6:
-			case T__7:
+			case T__8:
 			case T__9:
-			case T__11:
-			case T__13:
+			case T__10:
+			case T__12:
 			case T__14:
 			case T__16:
-			case T__18:
+			case T__17:
+			case T__19:
 			case T__21:
-			case T__23:
 			case T__24:
 			case T__26:
-			case T__28:
+			case T__27:
 			case T__29:
-			case T__30:
+			case T__31:
+			case T__32:
 			case T__33:
-			case T__34:
-			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
 			case T__39:
-			case T__44:
-			case T__45:
+			case T__40:
+			case T__41:
+			case T__42:
 			case T__46:
 			case T__47:
 			case T__48:
@@ -7839,9 +7938,9 @@ public partial class PanelParser : Parser {
 			case T__68:
 			case T__69:
 			case T__70:
+			case T__71:
 			case T__72:
 			case T__74:
-			case T__75:
 			case T__76:
 			case T__77:
 			case T__78:
@@ -7869,13 +7968,13 @@ public partial class PanelParser : Parser {
 			case T__100:
 			case T__101:
 			case T__102:
+			case T__103:
 			case T__104:
-			case T__105:
 			case T__106:
 			case T__107:
 			case T__108:
+			case T__109:
 			case T__110:
-			case T__111:
 			case T__112:
 			case T__113:
 			case T__114:
@@ -7887,8 +7986,8 @@ public partial class PanelParser : Parser {
 			case T__120:
 			case T__121:
 			case T__122:
+			case T__123:
 			case T__124:
-			case T__125:
 			case T__126:
 			case T__127:
 			case T__128:
@@ -7901,50 +8000,52 @@ public partial class PanelParser : Parser {
 			case T__135:
 			case T__136:
 			case T__137:
-			case T__143:
+			case T__138:
+			case T__139:
+			case T__145:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1181;
+				State = 1198;
 				ordinary();
 				}
 				break;
-			case T__2:
-			case T__10:
-			case T__15:
-			case T__17:
-			case T__19:
+			case T__3:
+			case T__7:
+			case T__13:
+			case T__18:
 			case T__20:
 			case T__22:
+			case T__23:
 			case T__25:
-			case T__27:
-			case T__40:
-			case T__41:
-			case T__42:
+			case T__28:
+			case T__30:
 			case T__43:
-			case T__71:
+			case T__44:
+			case T__45:
 			case T__73:
-			case T__103:
-			case T__109:
-			case T__123:
-			case T__138:
-			case T__139:
+			case T__75:
+			case T__105:
+			case T__111:
+			case T__125:
 			case T__140:
 			case T__141:
 			case T__142:
+			case T__143:
 			case T__144:
-			case T__145:
+			case T__146:
+			case T__147:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1182;
+				State = 1199;
 				connecting();
 				}
 				break;
-			case T__12:
-			case T__31:
-			case T__32:
+			case T__15:
+			case T__34:
+			case T__35:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1183;
+				State = 1200;
 				logical();
 				}
 				break;
@@ -7979,54 +8080,54 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public PlainWordContext plainWord() {
 		PlainWordContext _localctx = new PlainWordContext(Context, State);
-		EnterRule(_localctx, 198, RULE_plainWord);
+		EnterRule(_localctx, 200, RULE_plainWord);
 		try {
-			State = 1189;
+			State = 1206;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1186;
+				State = 1203;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1187;
+				State = 1204;
 				Match(NUMBER);
 				}
 				break;
 			case T__0:
 			case T__1:
-			case T__3:
+			case T__2:
 			case T__4:
 			case T__5:
 			case T__6:
-			case T__7:
+			case T__8:
 			case T__9:
-			case T__11:
-			case T__13:
+			case T__10:
+			case T__12:
 			case T__14:
 			case T__16:
-			case T__18:
+			case T__17:
+			case T__19:
 			case T__21:
-			case T__23:
 			case T__24:
 			case T__26:
-			case T__28:
+			case T__27:
 			case T__29:
-			case T__30:
+			case T__31:
+			case T__32:
 			case T__33:
-			case T__34:
-			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
 			case T__39:
-			case T__44:
-			case T__45:
+			case T__40:
+			case T__41:
+			case T__42:
 			case T__46:
 			case T__47:
 			case T__48:
@@ -8052,9 +8153,9 @@ public partial class PanelParser : Parser {
 			case T__68:
 			case T__69:
 			case T__70:
+			case T__71:
 			case T__72:
 			case T__74:
-			case T__75:
 			case T__76:
 			case T__77:
 			case T__78:
@@ -8082,13 +8183,13 @@ public partial class PanelParser : Parser {
 			case T__100:
 			case T__101:
 			case T__102:
+			case T__103:
 			case T__104:
-			case T__105:
 			case T__106:
 			case T__107:
 			case T__108:
+			case T__109:
 			case T__110:
-			case T__111:
 			case T__112:
 			case T__113:
 			case T__114:
@@ -8100,8 +8201,8 @@ public partial class PanelParser : Parser {
 			case T__120:
 			case T__121:
 			case T__122:
+			case T__123:
 			case T__124:
-			case T__125:
 			case T__126:
 			case T__127:
 			case T__128:
@@ -8114,10 +8215,12 @@ public partial class PanelParser : Parser {
 			case T__135:
 			case T__136:
 			case T__137:
-			case T__143:
+			case T__138:
+			case T__139:
+			case T__145:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1188;
+				State = 1205;
 				ordinary();
 				}
 				break;
@@ -8151,47 +8254,47 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RatingWordContext ratingWord() {
 		RatingWordContext _localctx = new RatingWordContext(Context, State);
-		EnterRule(_localctx, 200, RULE_ratingWord);
+		EnterRule(_localctx, 202, RULE_ratingWord);
 		try {
-			State = 1193;
+			State = 1210;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1191;
+				State = 1208;
 				Match(WORD);
 				}
 				break;
 			case T__0:
 			case T__1:
-			case T__3:
+			case T__2:
 			case T__4:
 			case T__5:
 			case T__6:
-			case T__7:
+			case T__8:
 			case T__9:
-			case T__11:
-			case T__13:
+			case T__10:
+			case T__12:
 			case T__14:
 			case T__16:
-			case T__18:
+			case T__17:
+			case T__19:
 			case T__21:
-			case T__23:
 			case T__24:
 			case T__26:
-			case T__28:
+			case T__27:
 			case T__29:
-			case T__30:
+			case T__31:
+			case T__32:
 			case T__33:
-			case T__34:
-			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
 			case T__39:
-			case T__44:
-			case T__45:
+			case T__40:
+			case T__41:
+			case T__42:
 			case T__46:
 			case T__47:
 			case T__48:
@@ -8217,9 +8320,9 @@ public partial class PanelParser : Parser {
 			case T__68:
 			case T__69:
 			case T__70:
+			case T__71:
 			case T__72:
 			case T__74:
-			case T__75:
 			case T__76:
 			case T__77:
 			case T__78:
@@ -8247,13 +8350,13 @@ public partial class PanelParser : Parser {
 			case T__100:
 			case T__101:
 			case T__102:
+			case T__103:
 			case T__104:
-			case T__105:
 			case T__106:
 			case T__107:
 			case T__108:
+			case T__109:
 			case T__110:
-			case T__111:
 			case T__112:
 			case T__113:
 			case T__114:
@@ -8265,8 +8368,8 @@ public partial class PanelParser : Parser {
 			case T__120:
 			case T__121:
 			case T__122:
+			case T__123:
 			case T__124:
-			case T__125:
 			case T__126:
 			case T__127:
 			case T__128:
@@ -8279,10 +8382,12 @@ public partial class PanelParser : Parser {
 			case T__135:
 			case T__136:
 			case T__137:
-			case T__143:
+			case T__138:
+			case T__139:
+			case T__145:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1192;
+				State = 1209;
 				ordinary();
 				}
 				break;
@@ -8320,54 +8425,54 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public RefWordContext refWord() {
 		RefWordContext _localctx = new RefWordContext(Context, State);
-		EnterRule(_localctx, 202, RULE_refWord);
+		EnterRule(_localctx, 204, RULE_refWord);
 		try {
-			State = 1201;
+			State = 1218;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1195;
+				State = 1212;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1196;
+				State = 1213;
 				Match(NUMBER);
 				}
 				break;
 			case T__0:
 			case T__1:
-			case T__3:
+			case T__2:
 			case T__4:
 			case T__5:
 			case T__6:
-			case T__7:
+			case T__8:
 			case T__9:
-			case T__11:
-			case T__13:
+			case T__10:
+			case T__12:
 			case T__14:
 			case T__16:
-			case T__18:
+			case T__17:
+			case T__19:
 			case T__21:
-			case T__23:
 			case T__24:
 			case T__26:
-			case T__28:
+			case T__27:
 			case T__29:
-			case T__30:
+			case T__31:
+			case T__32:
 			case T__33:
-			case T__34:
-			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
 			case T__39:
-			case T__44:
-			case T__45:
+			case T__40:
+			case T__41:
+			case T__42:
 			case T__46:
 			case T__47:
 			case T__48:
@@ -8393,9 +8498,9 @@ public partial class PanelParser : Parser {
 			case T__68:
 			case T__69:
 			case T__70:
+			case T__71:
 			case T__72:
 			case T__74:
-			case T__75:
 			case T__76:
 			case T__77:
 			case T__78:
@@ -8423,13 +8528,13 @@ public partial class PanelParser : Parser {
 			case T__100:
 			case T__101:
 			case T__102:
+			case T__103:
 			case T__104:
-			case T__105:
 			case T__106:
 			case T__107:
 			case T__108:
+			case T__109:
 			case T__110:
-			case T__111:
 			case T__112:
 			case T__113:
 			case T__114:
@@ -8441,8 +8546,8 @@ public partial class PanelParser : Parser {
 			case T__120:
 			case T__121:
 			case T__122:
+			case T__123:
 			case T__124:
-			case T__125:
 			case T__126:
 			case T__127:
 			case T__128:
@@ -8455,56 +8560,58 @@ public partial class PanelParser : Parser {
 			case T__135:
 			case T__136:
 			case T__137:
-			case T__143:
+			case T__138:
+			case T__139:
+			case T__145:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1197;
+				State = 1214;
 				ordinary();
 				}
 				break;
-			case T__2:
-			case T__10:
-			case T__15:
-			case T__17:
-			case T__19:
+			case T__3:
+			case T__7:
+			case T__13:
+			case T__18:
 			case T__20:
 			case T__22:
+			case T__23:
 			case T__25:
-			case T__27:
-			case T__40:
-			case T__41:
-			case T__42:
+			case T__28:
+			case T__30:
 			case T__43:
-			case T__71:
+			case T__44:
+			case T__45:
 			case T__73:
-			case T__103:
-			case T__109:
-			case T__123:
-			case T__138:
-			case T__139:
+			case T__75:
+			case T__105:
+			case T__111:
+			case T__125:
 			case T__140:
 			case T__141:
 			case T__142:
+			case T__143:
 			case T__144:
-			case T__145:
+			case T__146:
+			case T__147:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1198;
+				State = 1215;
 				connecting();
 				}
 				break;
-			case T__31:
+			case T__34:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1199;
-				Match(T__31);
+				State = 1216;
+				Match(T__34);
 				}
 				break;
-			case T__32:
+			case T__35:
 				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1200;
-				Match(T__32);
+				State = 1217;
+				Match(T__35);
 				}
 				break;
 			default:
@@ -8541,54 +8648,54 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public SubjectWordContext subjectWord() {
 		SubjectWordContext _localctx = new SubjectWordContext(Context, State);
-		EnterRule(_localctx, 204, RULE_subjectWord);
+		EnterRule(_localctx, 206, RULE_subjectWord);
 		try {
-			State = 1207;
+			State = 1224;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1203;
+				State = 1220;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1204;
+				State = 1221;
 				Match(NUMBER);
 				}
 				break;
 			case T__0:
 			case T__1:
-			case T__3:
+			case T__2:
 			case T__4:
 			case T__5:
 			case T__6:
-			case T__7:
+			case T__8:
 			case T__9:
-			case T__11:
-			case T__13:
+			case T__10:
+			case T__12:
 			case T__14:
 			case T__16:
-			case T__18:
+			case T__17:
+			case T__19:
 			case T__21:
-			case T__23:
 			case T__24:
 			case T__26:
-			case T__28:
+			case T__27:
 			case T__29:
-			case T__30:
+			case T__31:
+			case T__32:
 			case T__33:
-			case T__34:
-			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
 			case T__39:
-			case T__44:
-			case T__45:
+			case T__40:
+			case T__41:
+			case T__42:
 			case T__46:
 			case T__47:
 			case T__48:
@@ -8614,9 +8721,9 @@ public partial class PanelParser : Parser {
 			case T__68:
 			case T__69:
 			case T__70:
+			case T__71:
 			case T__72:
 			case T__74:
-			case T__75:
 			case T__76:
 			case T__77:
 			case T__78:
@@ -8644,13 +8751,13 @@ public partial class PanelParser : Parser {
 			case T__100:
 			case T__101:
 			case T__102:
+			case T__103:
 			case T__104:
-			case T__105:
 			case T__106:
 			case T__107:
 			case T__108:
+			case T__109:
 			case T__110:
-			case T__111:
 			case T__112:
 			case T__113:
 			case T__114:
@@ -8662,8 +8769,8 @@ public partial class PanelParser : Parser {
 			case T__120:
 			case T__121:
 			case T__122:
+			case T__123:
 			case T__124:
-			case T__125:
 			case T__126:
 			case T__127:
 			case T__128:
@@ -8676,41 +8783,43 @@ public partial class PanelParser : Parser {
 			case T__135:
 			case T__136:
 			case T__137:
-			case T__143:
+			case T__138:
+			case T__139:
+			case T__145:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1205;
+				State = 1222;
 				ordinary();
 				}
 				break;
-			case T__2:
-			case T__10:
-			case T__15:
-			case T__17:
-			case T__19:
+			case T__3:
+			case T__7:
+			case T__13:
+			case T__18:
 			case T__20:
 			case T__22:
+			case T__23:
 			case T__25:
-			case T__27:
-			case T__40:
-			case T__41:
-			case T__42:
+			case T__28:
+			case T__30:
 			case T__43:
-			case T__71:
+			case T__44:
+			case T__45:
 			case T__73:
-			case T__103:
-			case T__109:
-			case T__123:
-			case T__138:
-			case T__139:
+			case T__75:
+			case T__105:
+			case T__111:
+			case T__125:
 			case T__140:
 			case T__141:
 			case T__142:
+			case T__143:
 			case T__144:
-			case T__145:
+			case T__146:
+			case T__147:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1206;
+				State = 1223;
 				connecting();
 				}
 				break;
@@ -8745,54 +8854,54 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public StateWordContext stateWord() {
 		StateWordContext _localctx = new StateWordContext(Context, State);
-		EnterRule(_localctx, 206, RULE_stateWord);
+		EnterRule(_localctx, 208, RULE_stateWord);
 		try {
-			State = 1233;
+			State = 1250;
 			ErrorHandler.Sync(this);
 			switch (TokenStream.LA(1)) {
 			case WORD:
 				EnterOuterAlt(_localctx, 1);
 				{
-				State = 1209;
+				State = 1226;
 				Match(WORD);
 				}
 				break;
 			case NUMBER:
 				EnterOuterAlt(_localctx, 2);
 				{
-				State = 1210;
+				State = 1227;
 				Match(NUMBER);
 				}
 				break;
 			case T__0:
 			case T__1:
-			case T__3:
+			case T__2:
 			case T__4:
 			case T__5:
 			case T__6:
-			case T__7:
+			case T__8:
 			case T__9:
-			case T__11:
-			case T__13:
+			case T__10:
+			case T__12:
 			case T__14:
 			case T__16:
-			case T__18:
+			case T__17:
+			case T__19:
 			case T__21:
-			case T__23:
 			case T__24:
 			case T__26:
-			case T__28:
+			case T__27:
 			case T__29:
-			case T__30:
+			case T__31:
+			case T__32:
 			case T__33:
-			case T__34:
-			case T__35:
 			case T__36:
 			case T__37:
 			case T__38:
 			case T__39:
-			case T__44:
-			case T__45:
+			case T__40:
+			case T__41:
+			case T__42:
 			case T__46:
 			case T__47:
 			case T__48:
@@ -8818,9 +8927,9 @@ public partial class PanelParser : Parser {
 			case T__68:
 			case T__69:
 			case T__70:
+			case T__71:
 			case T__72:
 			case T__74:
-			case T__75:
 			case T__76:
 			case T__77:
 			case T__78:
@@ -8848,13 +8957,13 @@ public partial class PanelParser : Parser {
 			case T__100:
 			case T__101:
 			case T__102:
+			case T__103:
 			case T__104:
-			case T__105:
 			case T__106:
 			case T__107:
 			case T__108:
+			case T__109:
 			case T__110:
-			case T__111:
 			case T__112:
 			case T__113:
 			case T__114:
@@ -8866,8 +8975,8 @@ public partial class PanelParser : Parser {
 			case T__120:
 			case T__121:
 			case T__122:
+			case T__123:
 			case T__124:
-			case T__125:
 			case T__126:
 			case T__127:
 			case T__128:
@@ -8880,158 +8989,160 @@ public partial class PanelParser : Parser {
 			case T__135:
 			case T__136:
 			case T__137:
-			case T__143:
+			case T__138:
+			case T__139:
+			case T__145:
 				EnterOuterAlt(_localctx, 3);
 				{
-				State = 1211;
+				State = 1228;
 				ordinary();
 				}
 				break;
-			case T__141:
+			case T__143:
 				EnterOuterAlt(_localctx, 4);
 				{
-				State = 1212;
-				Match(T__141);
+				State = 1229;
+				Match(T__143);
 				}
 				break;
-			case T__25:
+			case T__28:
 				EnterOuterAlt(_localctx, 5);
 				{
-				State = 1213;
-				Match(T__25);
-				}
-				break;
-			case T__17:
-				EnterOuterAlt(_localctx, 6);
-				{
-				State = 1214;
-				Match(T__17);
-				}
-				break;
-			case T__42:
-				EnterOuterAlt(_localctx, 7);
-				{
-				State = 1215;
-				Match(T__42);
-				}
-				break;
-			case T__40:
-				EnterOuterAlt(_localctx, 8);
-				{
-				State = 1216;
-				Match(T__40);
-				}
-				break;
-			case T__43:
-				EnterOuterAlt(_localctx, 9);
-				{
-				State = 1217;
-				Match(T__43);
-				}
-				break;
-			case T__41:
-				EnterOuterAlt(_localctx, 10);
-				{
-				State = 1218;
-				Match(T__41);
-				}
-				break;
-			case T__71:
-				EnterOuterAlt(_localctx, 11);
-				{
-				State = 1219;
-				Match(T__71);
-				}
-				break;
-			case T__142:
-				EnterOuterAlt(_localctx, 12);
-				{
-				State = 1220;
-				Match(T__142);
-				}
-				break;
-			case T__10:
-				EnterOuterAlt(_localctx, 13);
-				{
-				State = 1221;
-				Match(T__10);
+				State = 1230;
+				Match(T__28);
 				}
 				break;
 			case T__20:
-				EnterOuterAlt(_localctx, 14);
+				EnterOuterAlt(_localctx, 6);
 				{
-				State = 1222;
+				State = 1231;
 				Match(T__20);
 				}
 				break;
-			case T__22:
-				EnterOuterAlt(_localctx, 15);
+			case T__45:
+				EnterOuterAlt(_localctx, 7);
 				{
-				State = 1223;
-				Match(T__22);
+				State = 1232;
+				Match(T__45);
+				}
+				break;
+			case T__43:
+				EnterOuterAlt(_localctx, 8);
+				{
+				State = 1233;
+				Match(T__43);
+				}
+				break;
+			case T__7:
+				EnterOuterAlt(_localctx, 9);
+				{
+				State = 1234;
+				Match(T__7);
+				}
+				break;
+			case T__44:
+				EnterOuterAlt(_localctx, 10);
+				{
+				State = 1235;
+				Match(T__44);
 				}
 				break;
 			case T__73:
-				EnterOuterAlt(_localctx, 16);
+				EnterOuterAlt(_localctx, 11);
 				{
-				State = 1224;
+				State = 1236;
 				Match(T__73);
 				}
 				break;
-			case T__140:
-				EnterOuterAlt(_localctx, 17);
-				{
-				State = 1225;
-				Match(T__140);
-				}
-				break;
-			case T__109:
-				EnterOuterAlt(_localctx, 18);
-				{
-				State = 1226;
-				Match(T__109);
-				}
-				break;
 			case T__144:
-				EnterOuterAlt(_localctx, 19);
+				EnterOuterAlt(_localctx, 12);
 				{
-				State = 1227;
+				State = 1237;
 				Match(T__144);
 				}
 				break;
-			case T__19:
+			case T__13:
+				EnterOuterAlt(_localctx, 13);
+				{
+				State = 1238;
+				Match(T__13);
+				}
+				break;
+			case T__23:
+				EnterOuterAlt(_localctx, 14);
+				{
+				State = 1239;
+				Match(T__23);
+				}
+				break;
+			case T__25:
+				EnterOuterAlt(_localctx, 15);
+				{
+				State = 1240;
+				Match(T__25);
+				}
+				break;
+			case T__75:
+				EnterOuterAlt(_localctx, 16);
+				{
+				State = 1241;
+				Match(T__75);
+				}
+				break;
+			case T__142:
+				EnterOuterAlt(_localctx, 17);
+				{
+				State = 1242;
+				Match(T__142);
+				}
+				break;
+			case T__111:
+				EnterOuterAlt(_localctx, 18);
+				{
+				State = 1243;
+				Match(T__111);
+				}
+				break;
+			case T__146:
+				EnterOuterAlt(_localctx, 19);
+				{
+				State = 1244;
+				Match(T__146);
+				}
+				break;
+			case T__22:
 				EnterOuterAlt(_localctx, 20);
 				{
-				State = 1228;
-				Match(T__19);
+				State = 1245;
+				Match(T__22);
 				}
 				break;
-			case T__103:
+			case T__105:
 				EnterOuterAlt(_localctx, 21);
 				{
-				State = 1229;
-				Match(T__103);
+				State = 1246;
+				Match(T__105);
 				}
 				break;
-			case T__123:
+			case T__125:
 				EnterOuterAlt(_localctx, 22);
 				{
-				State = 1230;
-				Match(T__123);
+				State = 1247;
+				Match(T__125);
 				}
 				break;
-			case T__138:
+			case T__140:
 				EnterOuterAlt(_localctx, 23);
 				{
-				State = 1231;
-				Match(T__138);
+				State = 1248;
+				Match(T__140);
 				}
 				break;
-			case T__139:
+			case T__141:
 				EnterOuterAlt(_localctx, 24);
 				{
-				State = 1232;
-				Match(T__139);
+				State = 1249;
+				Match(T__141);
 				}
 				break;
 			default:
@@ -9060,14 +9171,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public LogicalContext logical() {
 		LogicalContext _localctx = new LogicalContext(Context, State);
-		EnterRule(_localctx, 208, RULE_logical);
+		EnterRule(_localctx, 210, RULE_logical);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1235;
+			State = 1252;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 12884910080L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 103079280640L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9098,14 +9209,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public ConnectingContext connecting() {
 		ConnectingContext _localctx = new ConnectingContext(Context, State);
-		EnterRule(_localctx, 210, RULE_connecting);
+		EnterRule(_localctx, 212, RULE_connecting);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1237;
+			State = 1254;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 32985696241672L) != 0) || ((((_la - 72)) & ~0x3f) == 0 && ((1L << (_la - 72)) & 4503878800244741L) != 0) || ((((_la - 139)) & ~0x3f) == 0 && ((1L << (_la - 139)) & 223L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & 123148081578256L) != 0) || ((((_la - 74)) & ~0x3f) == 0 && ((1L << (_la - 74)) & 4503878800244741L) != 0) || ((((_la - 141)) & ~0x3f) == 0 && ((1L << (_la - 141)) & 223L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9136,14 +9247,14 @@ public partial class PanelParser : Parser {
 	[RuleVersion(0)]
 	public OrdinaryContext ordinary() {
 		OrdinaryContext _localctx = new OrdinaryContext(Context, State);
-		EnterRule(_localctx, 212, RULE_ordinary);
+		EnterRule(_localctx, 214, RULE_ordinary);
 		int _la;
 		try {
 			EnterOuterAlt(_localctx, 1);
 			{
-			State = 1239;
+			State = 1256;
 			_la = TokenStream.LA(1);
-			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -32998581152266L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -1152992972862653697L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 67583L) != 0)) ) {
+			if ( !((((_la) & ~0x3f) == 0 && ((1L << _la) & -123251160862994L) != 0) || ((((_la - 64)) & ~0x3f) == 0 && ((1L << (_la - 64)) & -4611971891450614785L) != 0) || ((((_la - 128)) & ~0x3f) == 0 && ((1L << (_la - 128)) & 270335L) != 0)) ) {
 			ErrorHandler.RecoverInline(this);
 			}
 			else {
@@ -9164,7 +9275,7 @@ public partial class PanelParser : Parser {
 	}
 
 	private static int[] _serializedATN = {
-		4,1,170,1242,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
+		4,1,172,1259,2,0,7,0,2,1,7,1,2,2,7,2,2,3,7,3,2,4,7,4,2,5,7,5,2,6,7,6,2,
 		7,7,7,2,8,7,8,2,9,7,9,2,10,7,10,2,11,7,11,2,12,7,12,2,13,7,13,2,14,7,14,
 		2,15,7,15,2,16,7,16,2,17,7,17,2,18,7,18,2,19,7,19,2,20,7,20,2,21,7,21,
 		2,22,7,22,2,23,7,23,2,24,7,24,2,25,7,25,2,26,7,26,2,27,7,27,2,28,7,28,
@@ -9179,433 +9290,440 @@ public partial class PanelParser : Parser {
 		2,85,7,85,2,86,7,86,2,87,7,87,2,88,7,88,2,89,7,89,2,90,7,90,2,91,7,91,
 		2,92,7,92,2,93,7,93,2,94,7,94,2,95,7,95,2,96,7,96,2,97,7,97,2,98,7,98,
 		2,99,7,99,2,100,7,100,2,101,7,101,2,102,7,102,2,103,7,103,2,104,7,104,
-		2,105,7,105,2,106,7,106,1,0,1,0,1,0,1,0,1,1,1,1,1,1,1,1,3,1,223,8,1,1,
-		1,1,1,1,2,1,2,1,2,1,2,1,3,1,3,4,3,233,8,3,11,3,12,3,234,1,3,1,3,1,4,1,
-		4,5,4,241,8,4,10,4,12,4,244,9,4,1,4,1,4,1,5,1,5,1,5,1,5,1,5,3,5,253,8,
-		5,1,6,1,6,1,6,4,6,258,8,6,11,6,12,6,259,1,6,1,6,1,7,1,7,1,7,1,7,1,7,4,
-		7,269,8,7,11,7,12,7,270,1,7,1,7,1,8,1,8,3,8,277,8,8,1,9,1,9,1,9,1,9,5,
-		9,283,8,9,10,9,12,9,286,9,9,1,9,1,9,1,10,1,10,1,10,5,10,293,8,10,10,10,
-		12,10,296,9,10,1,11,1,11,5,11,300,8,11,10,11,12,11,303,9,11,1,11,3,11,
-		306,8,11,1,12,1,12,3,12,310,8,12,1,13,1,13,1,13,1,13,1,13,1,13,5,13,318,
-		8,13,10,13,12,13,321,9,13,1,13,1,13,1,14,1,14,1,14,1,14,3,14,329,8,14,
-		1,14,1,14,1,15,1,15,1,15,1,15,1,16,1,16,1,16,1,16,1,16,1,16,1,17,1,17,
-		1,17,5,17,346,8,17,10,17,12,17,349,9,17,1,18,1,18,1,18,3,18,354,8,18,1,
-		18,3,18,357,8,18,1,18,3,18,360,8,18,1,18,3,18,363,8,18,1,18,1,18,1,19,
-		1,19,1,19,1,19,1,19,3,19,372,8,19,1,19,3,19,375,8,19,1,19,1,19,1,20,1,
-		20,1,20,1,20,1,20,3,20,384,8,20,1,20,3,20,387,8,20,1,20,3,20,390,8,20,
-		1,20,3,20,393,8,20,1,20,1,20,1,21,1,21,1,21,1,21,1,21,1,21,1,21,5,21,404,
-		8,21,10,21,12,21,407,9,21,3,21,409,8,21,1,21,3,21,412,8,21,1,21,3,21,415,
-		8,21,1,21,1,21,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,22,1,23,1,23,1,23,
-		1,24,1,24,1,24,1,25,1,25,1,25,1,25,1,25,1,26,1,26,5,26,440,8,26,10,26,
-		12,26,443,9,26,1,26,3,26,446,8,26,1,27,1,27,1,27,4,27,451,8,27,11,27,12,
-		27,452,1,27,1,27,4,27,457,8,27,11,27,12,27,458,3,27,461,8,27,1,28,3,28,
-		464,8,28,1,28,1,28,1,28,1,28,1,28,3,28,471,8,28,1,29,1,29,5,29,475,8,29,
-		10,29,12,29,478,9,29,1,29,1,29,5,29,482,8,29,10,29,12,29,485,9,29,3,29,
-		487,8,29,1,30,1,30,4,30,491,8,30,11,30,12,30,492,1,30,1,30,1,31,1,31,1,
-		31,1,31,1,32,1,32,1,32,1,32,1,33,1,33,4,33,507,8,33,11,33,12,33,508,1,
-		33,1,33,1,34,1,34,1,34,1,34,1,35,1,35,1,35,1,36,1,36,1,36,1,36,1,36,5,
-		36,525,8,36,10,36,12,36,528,9,36,1,36,1,36,1,37,1,37,1,37,1,37,3,37,536,
-		8,37,1,37,1,37,1,37,1,37,5,37,542,8,37,10,37,12,37,545,9,37,1,37,1,37,
-		3,37,549,8,37,1,38,1,38,1,39,1,39,1,40,1,40,1,40,1,40,3,40,559,8,40,1,
-		41,1,41,1,41,4,41,564,8,41,11,41,12,41,565,1,42,4,42,569,8,42,11,42,12,
-		42,570,1,42,3,42,574,8,42,1,43,1,43,4,43,578,8,43,11,43,12,43,579,1,43,
-		1,43,1,44,1,44,1,44,1,44,1,44,1,44,1,45,1,45,1,45,1,45,1,46,1,46,1,46,
-		1,47,1,47,1,47,1,47,4,47,601,8,47,11,47,12,47,602,1,47,3,47,606,8,47,1,
-		47,1,47,1,48,1,48,1,48,1,48,1,49,1,49,4,49,616,8,49,11,49,12,49,617,1,
-		49,3,49,621,8,49,1,49,1,49,1,50,1,50,1,50,1,50,3,50,629,8,50,1,50,1,50,
-		1,51,1,51,4,51,635,8,51,11,51,12,51,636,1,51,3,51,640,8,51,1,51,3,51,643,
-		8,51,1,51,1,51,5,51,647,8,51,10,51,12,51,650,9,51,1,51,1,51,1,52,1,52,
-		1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,1,53,3,53,665,8,53,1,54,1,54,5,
-		54,669,8,54,10,54,12,54,672,9,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,
-		54,1,55,1,55,1,55,1,55,1,55,3,55,687,8,55,1,55,1,55,5,55,691,8,55,10,55,
-		12,55,694,9,55,1,55,1,55,1,56,4,56,699,8,56,11,56,12,56,700,1,57,1,57,
-		1,57,1,57,1,57,3,57,708,8,57,1,58,1,58,1,58,1,58,1,58,1,58,5,58,716,8,
-		58,10,58,12,58,719,9,58,1,58,1,58,5,58,723,8,58,10,58,12,58,726,9,58,1,
-		58,1,58,1,59,1,59,1,59,1,59,1,59,1,59,3,59,736,8,59,1,60,1,60,1,61,1,61,
-		1,61,1,61,1,61,1,61,3,61,746,8,61,1,61,1,61,3,61,750,8,61,1,61,3,61,753,
-		8,61,1,61,1,61,1,61,3,61,758,8,61,1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,
-		62,3,62,768,8,62,1,62,1,62,1,63,1,63,1,63,1,63,1,64,1,64,1,64,1,64,1,64,
-		1,64,1,64,1,64,3,64,784,8,64,1,64,1,64,1,65,1,65,1,65,1,65,1,65,1,65,1,
-		66,1,66,3,66,796,8,66,1,66,1,66,5,66,800,8,66,10,66,12,66,803,9,66,1,66,
-		1,66,1,67,1,67,1,67,3,67,810,8,67,1,67,1,67,1,67,1,67,5,67,816,8,67,10,
-		67,12,67,819,9,67,1,67,1,67,1,68,1,68,1,68,3,68,826,8,68,1,69,1,69,1,69,
-		1,69,1,69,4,69,833,8,69,11,69,12,69,834,1,69,1,69,1,69,1,69,1,69,1,69,
-		1,69,1,69,1,69,3,69,846,8,69,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,
-		70,856,8,70,1,70,1,70,5,70,860,8,70,10,70,12,70,863,9,70,1,70,1,70,1,71,
-		1,71,1,71,1,71,1,71,3,71,872,8,71,1,72,1,72,1,72,1,72,1,73,1,73,4,73,880,
-		8,73,11,73,12,73,881,1,73,1,73,1,73,3,73,887,8,73,1,73,1,73,1,74,1,74,
-		1,74,1,74,1,74,1,74,5,74,897,8,74,10,74,12,74,900,9,74,1,74,1,74,1,75,
-		1,75,4,75,906,8,75,11,75,12,75,907,1,75,1,75,4,75,912,8,75,11,75,12,75,
-		913,1,75,1,75,1,75,1,75,3,75,920,8,75,1,76,1,76,1,76,1,76,3,76,926,8,76,
-		1,76,1,76,1,77,1,77,1,77,1,77,1,77,1,77,1,77,5,77,937,8,77,10,77,12,77,
-		940,9,77,1,77,1,77,1,78,1,78,1,78,1,78,3,78,948,8,78,1,79,1,79,1,79,1,
-		79,1,79,1,79,1,79,1,79,1,79,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,
-		80,1,80,1,80,1,80,3,80,971,8,80,1,80,1,80,1,81,1,81,1,81,1,81,1,81,1,81,
-		1,81,1,82,5,82,983,8,82,10,82,12,82,986,9,82,1,83,1,83,1,83,1,83,1,83,
-		1,83,1,84,1,84,1,84,4,84,997,8,84,11,84,12,84,998,1,84,1,84,4,84,1003,
-		8,84,11,84,12,84,1004,3,84,1007,8,84,1,85,3,85,1010,8,85,1,85,1,85,1,85,
-		1,85,1,85,3,85,1017,8,85,1,86,3,86,1020,8,86,1,86,1,86,1,86,3,86,1025,
-		8,86,1,86,1,86,1,86,1,86,3,86,1031,8,86,1,86,1,86,1,86,1,86,1,86,3,86,
-		1038,8,86,1,86,1,86,1,86,3,86,1043,8,86,1,86,1,86,1,86,1,86,1,86,1,86,
-		1,86,1,86,1,86,1,86,4,86,1055,8,86,11,86,12,86,1056,1,86,1,86,1,86,1,86,
-		1,86,1,86,3,86,1065,8,86,1,86,1,86,3,86,1069,8,86,3,86,1071,8,86,1,87,
-		1,87,1,87,1,87,1,87,1,87,1,87,3,87,1080,8,87,1,88,1,88,1,88,1,88,1,88,
-		1,88,1,88,1,88,3,88,1090,8,88,1,89,1,89,1,89,5,89,1095,8,89,10,89,12,89,
-		1098,9,89,1,90,1,90,1,90,5,90,1103,8,90,10,90,12,90,1106,9,90,1,91,3,91,
-		1109,8,91,1,91,1,91,1,91,1,91,1,91,1,91,1,91,3,91,1118,8,91,1,92,1,92,
-		1,92,1,92,1,92,1,92,1,92,4,92,1127,8,92,11,92,12,92,1128,3,92,1131,8,92,
-		1,92,1,92,5,92,1135,8,92,10,92,12,92,1138,9,92,3,92,1140,8,92,1,93,1,93,
-		1,93,1,93,1,93,1,93,1,94,1,94,1,94,1,94,5,94,1152,8,94,10,94,12,94,1155,
-		9,94,1,94,1,94,1,95,3,95,1160,8,95,1,95,1,95,1,95,1,95,3,95,1166,8,95,
-		1,96,4,96,1169,8,96,11,96,12,96,1170,1,97,1,97,5,97,1175,8,97,10,97,12,
-		97,1178,9,97,1,98,1,98,1,98,1,98,1,98,3,98,1185,8,98,1,99,1,99,1,99,3,
-		99,1190,8,99,1,100,1,100,3,100,1194,8,100,1,101,1,101,1,101,1,101,1,101,
-		1,101,3,101,1202,8,101,1,102,1,102,1,102,1,102,3,102,1208,8,102,1,103,
-		1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,
-		1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,1,103,3,103,
-		1234,8,103,1,104,1,104,1,105,1,105,1,106,1,106,1,106,0,0,107,0,2,4,6,8,
-		10,12,14,16,18,20,22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,
-		58,60,62,64,66,68,70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,
-		104,106,108,110,112,114,116,118,120,122,124,126,128,130,132,134,136,138,
-		140,142,144,146,148,150,152,154,156,158,160,162,164,166,168,170,172,174,
-		176,178,180,182,184,186,188,190,192,194,196,198,200,202,204,206,208,210,
-		212,0,17,2,0,13,13,149,149,1,0,24,25,1,0,30,31,1,0,45,48,1,0,61,62,2,0,
-		62,62,64,70,1,0,83,87,1,0,131,132,2,0,68,68,128,128,1,0,134,135,1,0,139,
-		140,2,0,137,137,144,144,1,0,152,153,1,0,154,155,2,0,13,13,32,33,16,0,3,
-		3,11,11,16,16,18,18,20,21,23,23,26,26,28,28,41,44,72,72,74,74,104,104,
-		110,110,124,124,139,143,145,146,19,0,1,2,4,8,10,10,12,12,14,15,17,17,19,
-		19,22,22,24,25,27,27,29,31,34,40,45,71,73,73,75,103,105,109,111,123,125,
-		138,144,144,1336,0,214,1,0,0,0,2,218,1,0,0,0,4,226,1,0,0,0,6,230,1,0,0,
-		0,8,238,1,0,0,0,10,252,1,0,0,0,12,254,1,0,0,0,14,263,1,0,0,0,16,276,1,
-		0,0,0,18,278,1,0,0,0,20,289,1,0,0,0,22,297,1,0,0,0,24,309,1,0,0,0,26,311,
-		1,0,0,0,28,324,1,0,0,0,30,332,1,0,0,0,32,336,1,0,0,0,34,342,1,0,0,0,36,
-		350,1,0,0,0,38,366,1,0,0,0,40,378,1,0,0,0,42,396,1,0,0,0,44,418,1,0,0,
-		0,46,426,1,0,0,0,48,429,1,0,0,0,50,432,1,0,0,0,52,437,1,0,0,0,54,447,1,
-		0,0,0,56,463,1,0,0,0,58,472,1,0,0,0,60,488,1,0,0,0,62,496,1,0,0,0,64,500,
-		1,0,0,0,66,504,1,0,0,0,68,512,1,0,0,0,70,516,1,0,0,0,72,519,1,0,0,0,74,
-		548,1,0,0,0,76,550,1,0,0,0,78,552,1,0,0,0,80,558,1,0,0,0,82,563,1,0,0,
-		0,84,573,1,0,0,0,86,575,1,0,0,0,88,583,1,0,0,0,90,589,1,0,0,0,92,593,1,
-		0,0,0,94,596,1,0,0,0,96,609,1,0,0,0,98,613,1,0,0,0,100,624,1,0,0,0,102,
-		632,1,0,0,0,104,653,1,0,0,0,106,664,1,0,0,0,108,666,1,0,0,0,110,681,1,
-		0,0,0,112,698,1,0,0,0,114,707,1,0,0,0,116,709,1,0,0,0,118,735,1,0,0,0,
-		120,737,1,0,0,0,122,739,1,0,0,0,124,761,1,0,0,0,126,771,1,0,0,0,128,775,
-		1,0,0,0,130,787,1,0,0,0,132,793,1,0,0,0,134,806,1,0,0,0,136,825,1,0,0,
-		0,138,845,1,0,0,0,140,847,1,0,0,0,142,871,1,0,0,0,144,873,1,0,0,0,146,
-		877,1,0,0,0,148,890,1,0,0,0,150,919,1,0,0,0,152,921,1,0,0,0,154,929,1,
-		0,0,0,156,947,1,0,0,0,158,949,1,0,0,0,160,958,1,0,0,0,162,974,1,0,0,0,
-		164,984,1,0,0,0,166,987,1,0,0,0,168,993,1,0,0,0,170,1009,1,0,0,0,172,1070,
-		1,0,0,0,174,1079,1,0,0,0,176,1089,1,0,0,0,178,1091,1,0,0,0,180,1099,1,
-		0,0,0,182,1108,1,0,0,0,184,1139,1,0,0,0,186,1141,1,0,0,0,188,1147,1,0,
-		0,0,190,1165,1,0,0,0,192,1168,1,0,0,0,194,1172,1,0,0,0,196,1184,1,0,0,
-		0,198,1189,1,0,0,0,200,1193,1,0,0,0,202,1201,1,0,0,0,204,1207,1,0,0,0,
-		206,1233,1,0,0,0,208,1235,1,0,0,0,210,1237,1,0,0,0,212,1239,1,0,0,0,214,
-		215,5,1,0,0,215,216,5,164,0,0,216,217,5,0,0,1,217,1,1,0,0,0,218,219,5,
-		2,0,0,219,222,3,194,97,0,220,221,5,3,0,0,221,223,3,196,98,0,222,220,1,
-		0,0,0,222,223,1,0,0,0,223,224,1,0,0,0,224,225,5,0,0,1,225,3,1,0,0,0,226,
-		227,5,4,0,0,227,228,3,196,98,0,228,229,5,0,0,1,229,5,1,0,0,0,230,232,5,
-		5,0,0,231,233,3,10,5,0,232,231,1,0,0,0,233,234,1,0,0,0,234,232,1,0,0,0,
-		234,235,1,0,0,0,235,236,1,0,0,0,236,237,5,0,0,1,237,7,1,0,0,0,238,242,
-		3,196,98,0,239,241,3,10,5,0,240,239,1,0,0,0,241,244,1,0,0,0,242,240,1,
-		0,0,0,242,243,1,0,0,0,243,245,1,0,0,0,244,242,1,0,0,0,245,246,5,0,0,1,
-		246,9,1,0,0,0,247,253,3,196,98,0,248,253,5,164,0,0,249,253,5,149,0,0,250,
-		253,5,148,0,0,251,253,5,156,0,0,252,247,1,0,0,0,252,248,1,0,0,0,252,249,
-		1,0,0,0,252,250,1,0,0,0,252,251,1,0,0,0,253,11,1,0,0,0,254,257,3,16,8,
-		0,255,256,5,147,0,0,256,258,3,16,8,0,257,255,1,0,0,0,258,259,1,0,0,0,259,
-		257,1,0,0,0,259,260,1,0,0,0,260,261,1,0,0,0,261,262,5,0,0,1,262,13,1,0,
-		0,0,263,264,5,6,0,0,264,265,3,196,98,0,265,268,3,16,8,0,266,267,5,147,
-		0,0,267,269,3,16,8,0,268,266,1,0,0,0,269,270,1,0,0,0,270,268,1,0,0,0,270,
-		271,1,0,0,0,271,272,1,0,0,0,272,273,5,0,0,1,273,15,1,0,0,0,274,277,3,22,
-		11,0,275,277,3,18,9,0,276,274,1,0,0,0,276,275,1,0,0,0,277,17,1,0,0,0,278,
-		279,5,157,0,0,279,284,3,20,10,0,280,281,5,148,0,0,281,283,3,20,10,0,282,
-		280,1,0,0,0,283,286,1,0,0,0,284,282,1,0,0,0,284,285,1,0,0,0,285,287,1,
-		0,0,0,286,284,1,0,0,0,287,288,5,158,0,0,288,19,1,0,0,0,289,294,3,16,8,
-		0,290,291,5,147,0,0,291,293,3,16,8,0,292,290,1,0,0,0,293,296,1,0,0,0,294,
-		292,1,0,0,0,294,295,1,0,0,0,295,21,1,0,0,0,296,294,1,0,0,0,297,301,3,196,
-		98,0,298,300,3,202,101,0,299,298,1,0,0,0,300,303,1,0,0,0,301,299,1,0,0,
-		0,301,302,1,0,0,0,302,305,1,0,0,0,303,301,1,0,0,0,304,306,3,24,12,0,305,
-		304,1,0,0,0,305,306,1,0,0,0,306,23,1,0,0,0,307,310,5,161,0,0,308,310,3,
-		188,94,0,309,307,1,0,0,0,309,308,1,0,0,0,310,25,1,0,0,0,311,312,5,7,0,
-		0,312,313,3,196,98,0,313,314,5,150,0,0,314,319,3,22,11,0,315,316,5,149,
-		0,0,316,318,3,22,11,0,317,315,1,0,0,0,318,321,1,0,0,0,319,317,1,0,0,0,
-		319,320,1,0,0,0,320,322,1,0,0,0,321,319,1,0,0,0,322,323,5,0,0,1,323,27,
-		1,0,0,0,324,325,5,8,0,0,325,328,3,34,17,0,326,327,5,9,0,0,327,329,5,164,
-		0,0,328,326,1,0,0,0,328,329,1,0,0,0,329,330,1,0,0,0,330,331,5,0,0,1,331,
-		29,1,0,0,0,332,333,5,10,0,0,333,334,3,34,17,0,334,335,5,0,0,1,335,31,1,
-		0,0,0,336,337,5,11,0,0,337,338,5,12,0,0,338,339,5,2,0,0,339,340,3,34,17,
-		0,340,341,5,0,0,1,341,33,1,0,0,0,342,347,3,22,11,0,343,344,7,0,0,0,344,
-		346,3,22,11,0,345,343,1,0,0,0,346,349,1,0,0,0,347,345,1,0,0,0,347,348,
-		1,0,0,0,348,35,1,0,0,0,349,347,1,0,0,0,350,351,5,14,0,0,351,356,3,54,27,
-		0,352,354,5,149,0,0,353,352,1,0,0,0,353,354,1,0,0,0,354,355,1,0,0,0,355,
-		357,3,46,23,0,356,353,1,0,0,0,356,357,1,0,0,0,357,362,1,0,0,0,358,360,
-		5,149,0,0,359,358,1,0,0,0,359,360,1,0,0,0,360,361,1,0,0,0,361,363,3,50,
-		25,0,362,359,1,0,0,0,362,363,1,0,0,0,363,364,1,0,0,0,364,365,5,0,0,1,365,
-		37,1,0,0,0,366,367,5,15,0,0,367,368,3,52,26,0,368,369,5,16,0,0,369,374,
-		3,54,27,0,370,372,5,149,0,0,371,370,1,0,0,0,371,372,1,0,0,0,372,373,1,
-		0,0,0,373,375,3,50,25,0,374,371,1,0,0,0,374,375,1,0,0,0,375,376,1,0,0,
-		0,376,377,5,0,0,1,377,39,1,0,0,0,378,379,5,17,0,0,379,380,3,52,26,0,380,
-		381,5,18,0,0,381,386,3,52,26,0,382,384,5,149,0,0,383,382,1,0,0,0,383,384,
-		1,0,0,0,384,385,1,0,0,0,385,387,3,48,24,0,386,383,1,0,0,0,386,387,1,0,
-		0,0,387,392,1,0,0,0,388,390,5,149,0,0,389,388,1,0,0,0,389,390,1,0,0,0,
-		390,391,1,0,0,0,391,393,3,50,25,0,392,389,1,0,0,0,392,393,1,0,0,0,393,
-		394,1,0,0,0,394,395,5,0,0,1,395,41,1,0,0,0,396,397,5,19,0,0,397,398,3,
-		52,26,0,398,408,5,20,0,0,399,400,5,21,0,0,400,405,3,52,26,0,401,402,7,
-		0,0,0,402,404,3,52,26,0,403,401,1,0,0,0,404,407,1,0,0,0,405,403,1,0,0,
-		0,405,406,1,0,0,0,406,409,1,0,0,0,407,405,1,0,0,0,408,399,1,0,0,0,408,
-		409,1,0,0,0,409,414,1,0,0,0,410,412,5,149,0,0,411,410,1,0,0,0,411,412,
-		1,0,0,0,412,413,1,0,0,0,413,415,3,50,25,0,414,411,1,0,0,0,414,415,1,0,
-		0,0,415,416,1,0,0,0,416,417,5,0,0,1,417,43,1,0,0,0,418,419,5,22,0,0,419,
-		420,3,196,98,0,420,421,5,23,0,0,421,422,3,34,17,0,422,423,5,9,0,0,423,
-		424,5,164,0,0,424,425,5,0,0,1,425,45,1,0,0,0,426,427,5,16,0,0,427,428,
-		7,1,0,0,428,47,1,0,0,0,429,430,5,26,0,0,430,431,5,27,0,0,431,49,1,0,0,
-		0,432,433,5,28,0,0,433,434,5,29,0,0,434,435,5,162,0,0,435,436,7,2,0,0,
-		436,51,1,0,0,0,437,441,3,196,98,0,438,440,3,198,99,0,439,438,1,0,0,0,440,
-		443,1,0,0,0,441,439,1,0,0,0,441,442,1,0,0,0,442,445,1,0,0,0,443,441,1,
-		0,0,0,444,446,3,24,12,0,445,444,1,0,0,0,445,446,1,0,0,0,446,53,1,0,0,0,
-		447,460,3,56,28,0,448,449,5,13,0,0,449,451,3,56,28,0,450,448,1,0,0,0,451,
-		452,1,0,0,0,452,450,1,0,0,0,452,453,1,0,0,0,453,461,1,0,0,0,454,455,5,
-		32,0,0,455,457,3,56,28,0,456,454,1,0,0,0,457,458,1,0,0,0,458,456,1,0,0,
-		0,458,459,1,0,0,0,459,461,1,0,0,0,460,450,1,0,0,0,460,456,1,0,0,0,460,
-		461,1,0,0,0,461,55,1,0,0,0,462,464,5,33,0,0,463,462,1,0,0,0,463,464,1,
-		0,0,0,464,470,1,0,0,0,465,466,5,157,0,0,466,467,3,54,27,0,467,468,5,158,
-		0,0,468,471,1,0,0,0,469,471,3,58,29,0,470,465,1,0,0,0,470,469,1,0,0,0,
-		471,57,1,0,0,0,472,476,3,204,102,0,473,475,3,206,103,0,474,473,1,0,0,0,
-		475,478,1,0,0,0,476,474,1,0,0,0,476,477,1,0,0,0,477,486,1,0,0,0,478,476,
-		1,0,0,0,479,483,3,24,12,0,480,482,3,206,103,0,481,480,1,0,0,0,482,485,
-		1,0,0,0,483,481,1,0,0,0,483,484,1,0,0,0,484,487,1,0,0,0,485,483,1,0,0,
-		0,486,479,1,0,0,0,486,487,1,0,0,0,487,59,1,0,0,0,488,490,5,34,0,0,489,
-		491,3,196,98,0,490,489,1,0,0,0,491,492,1,0,0,0,492,490,1,0,0,0,492,493,
-		1,0,0,0,493,494,1,0,0,0,494,495,5,0,0,1,495,61,1,0,0,0,496,497,5,35,0,
-		0,497,498,5,164,0,0,498,499,5,0,0,1,499,63,1,0,0,0,500,501,5,36,0,0,501,
-		502,3,196,98,0,502,503,5,0,0,1,503,65,1,0,0,0,504,506,5,37,0,0,505,507,
-		3,196,98,0,506,505,1,0,0,0,507,508,1,0,0,0,508,506,1,0,0,0,508,509,1,0,
-		0,0,509,510,1,0,0,0,510,511,5,0,0,1,511,67,1,0,0,0,512,513,5,38,0,0,513,
-		514,3,192,96,0,514,515,5,0,0,1,515,69,1,0,0,0,516,517,5,39,0,0,517,518,
-		5,0,0,1,518,71,1,0,0,0,519,520,5,40,0,0,520,521,3,192,96,0,521,526,3,74,
-		37,0,522,523,5,149,0,0,523,525,3,80,40,0,524,522,1,0,0,0,525,528,1,0,0,
-		0,526,524,1,0,0,0,526,527,1,0,0,0,527,529,1,0,0,0,528,526,1,0,0,0,529,
-		530,5,0,0,1,530,73,1,0,0,0,531,532,5,41,0,0,532,535,3,84,42,0,533,534,
-		5,42,0,0,534,536,3,84,42,0,535,533,1,0,0,0,535,536,1,0,0,0,536,549,1,0,
-		0,0,537,538,5,43,0,0,538,543,3,78,39,0,539,540,5,148,0,0,540,542,3,78,
-		39,0,541,539,1,0,0,0,542,545,1,0,0,0,543,541,1,0,0,0,543,544,1,0,0,0,544,
-		549,1,0,0,0,545,543,1,0,0,0,546,547,5,44,0,0,547,549,3,76,38,0,548,531,
-		1,0,0,0,548,537,1,0,0,0,548,546,1,0,0,0,549,75,1,0,0,0,550,551,7,3,0,0,
-		551,77,1,0,0,0,552,553,3,194,97,0,553,79,1,0,0,0,554,559,5,49,0,0,555,
-		559,5,50,0,0,556,557,5,51,0,0,557,559,3,82,41,0,558,554,1,0,0,0,558,555,
-		1,0,0,0,558,556,1,0,0,0,559,81,1,0,0,0,560,564,3,196,98,0,561,564,5,164,
-		0,0,562,564,5,156,0,0,563,560,1,0,0,0,563,561,1,0,0,0,563,562,1,0,0,0,
-		564,565,1,0,0,0,565,563,1,0,0,0,565,566,1,0,0,0,566,83,1,0,0,0,567,569,
-		3,198,99,0,568,567,1,0,0,0,569,570,1,0,0,0,570,568,1,0,0,0,570,571,1,0,
-		0,0,571,574,1,0,0,0,572,574,5,156,0,0,573,568,1,0,0,0,573,572,1,0,0,0,
-		574,85,1,0,0,0,575,577,5,52,0,0,576,578,3,196,98,0,577,576,1,0,0,0,578,
-		579,1,0,0,0,579,577,1,0,0,0,579,580,1,0,0,0,580,581,1,0,0,0,581,582,5,
-		0,0,1,582,87,1,0,0,0,583,584,5,53,0,0,584,585,3,192,96,0,585,586,5,151,
-		0,0,586,587,3,178,89,0,587,588,5,0,0,1,588,89,1,0,0,0,589,590,5,54,0,0,
-		590,591,3,168,84,0,591,592,5,0,0,1,592,91,1,0,0,0,593,594,5,55,0,0,594,
-		595,5,0,0,1,595,93,1,0,0,0,596,597,5,56,0,0,597,598,5,57,0,0,598,600,5,
-		58,0,0,599,601,3,186,93,0,600,599,1,0,0,0,601,602,1,0,0,0,602,600,1,0,
-		0,0,602,603,1,0,0,0,603,605,1,0,0,0,604,606,3,96,48,0,605,604,1,0,0,0,
-		605,606,1,0,0,0,606,607,1,0,0,0,607,608,5,0,0,1,608,95,1,0,0,0,609,610,
-		5,149,0,0,610,611,5,59,0,0,611,612,3,178,89,0,612,97,1,0,0,0,613,615,5,
-		60,0,0,614,616,3,188,94,0,615,614,1,0,0,0,616,617,1,0,0,0,617,615,1,0,
-		0,0,617,618,1,0,0,0,618,620,1,0,0,0,619,621,3,96,48,0,620,619,1,0,0,0,
-		620,621,1,0,0,0,621,622,1,0,0,0,622,623,5,0,0,1,623,99,1,0,0,0,624,625,
-		7,4,0,0,625,626,5,63,0,0,626,628,3,188,94,0,627,629,3,96,48,0,628,627,
-		1,0,0,0,628,629,1,0,0,0,629,630,1,0,0,0,630,631,5,0,0,1,631,101,1,0,0,
-		0,632,642,3,104,52,0,633,635,3,196,98,0,634,633,1,0,0,0,635,636,1,0,0,
-		0,636,634,1,0,0,0,636,637,1,0,0,0,637,639,1,0,0,0,638,640,3,186,93,0,639,
-		638,1,0,0,0,639,640,1,0,0,0,640,643,1,0,0,0,641,643,3,186,93,0,642,634,
-		1,0,0,0,642,641,1,0,0,0,643,648,1,0,0,0,644,645,5,149,0,0,645,647,3,106,
-		53,0,646,644,1,0,0,0,647,650,1,0,0,0,648,646,1,0,0,0,648,649,1,0,0,0,649,
-		651,1,0,0,0,650,648,1,0,0,0,651,652,5,0,0,1,652,103,1,0,0,0,653,654,7,
-		5,0,0,654,105,1,0,0,0,655,665,5,71,0,0,656,665,5,72,0,0,657,665,5,73,0,
-		0,658,659,5,74,0,0,659,660,5,16,0,0,660,665,3,168,84,0,661,662,5,75,0,
-		0,662,663,5,16,0,0,663,665,3,168,84,0,664,655,1,0,0,0,664,656,1,0,0,0,
-		664,657,1,0,0,0,664,658,1,0,0,0,664,661,1,0,0,0,665,107,1,0,0,0,666,670,
-		5,76,0,0,667,669,3,196,98,0,668,667,1,0,0,0,669,672,1,0,0,0,670,668,1,
-		0,0,0,670,671,1,0,0,0,671,673,1,0,0,0,672,670,1,0,0,0,673,674,3,186,93,
-		0,674,675,5,26,0,0,675,676,3,178,89,0,676,677,5,149,0,0,677,678,5,77,0,
-		0,678,679,3,196,98,0,679,680,5,0,0,1,680,109,1,0,0,0,681,682,5,78,0,0,
-		682,683,3,112,56,0,683,686,3,186,93,0,684,685,5,18,0,0,685,687,3,196,98,
-		0,686,684,1,0,0,0,686,687,1,0,0,0,687,692,1,0,0,0,688,689,5,149,0,0,689,
-		691,3,114,57,0,690,688,1,0,0,0,691,694,1,0,0,0,692,690,1,0,0,0,692,693,
-		1,0,0,0,693,695,1,0,0,0,694,692,1,0,0,0,695,696,5,0,0,1,696,111,1,0,0,
-		0,697,699,3,196,98,0,698,697,1,0,0,0,699,700,1,0,0,0,700,698,1,0,0,0,700,
-		701,1,0,0,0,701,113,1,0,0,0,702,708,5,72,0,0,703,708,5,73,0,0,704,705,
-		5,74,0,0,705,706,5,16,0,0,706,708,3,168,84,0,707,702,1,0,0,0,707,703,1,
-		0,0,0,707,704,1,0,0,0,708,115,1,0,0,0,709,710,5,79,0,0,710,711,3,196,98,
-		0,711,712,5,150,0,0,712,717,3,196,98,0,713,714,5,148,0,0,714,716,3,196,
-		98,0,715,713,1,0,0,0,716,719,1,0,0,0,717,715,1,0,0,0,717,718,1,0,0,0,718,
-		724,1,0,0,0,719,717,1,0,0,0,720,721,5,149,0,0,721,723,3,118,59,0,722,720,
-		1,0,0,0,723,726,1,0,0,0,724,722,1,0,0,0,724,725,1,0,0,0,725,727,1,0,0,
-		0,726,724,1,0,0,0,727,728,5,0,0,1,728,117,1,0,0,0,729,736,3,120,60,0,730,
-		731,5,80,0,0,731,736,3,196,98,0,732,733,5,81,0,0,733,736,3,196,98,0,734,
-		736,5,82,0,0,735,729,1,0,0,0,735,730,1,0,0,0,735,732,1,0,0,0,735,734,1,
-		0,0,0,736,119,1,0,0,0,737,738,7,6,0,0,738,121,1,0,0,0,739,740,3,196,98,
-		0,740,741,5,147,0,0,741,742,3,196,98,0,742,743,5,18,0,0,743,749,3,196,
-		98,0,744,746,5,149,0,0,745,744,1,0,0,0,745,746,1,0,0,0,746,747,1,0,0,0,
-		747,748,5,16,0,0,748,750,3,168,84,0,749,745,1,0,0,0,749,750,1,0,0,0,750,
-		757,1,0,0,0,751,753,5,149,0,0,752,751,1,0,0,0,752,753,1,0,0,0,753,754,
-		1,0,0,0,754,755,5,88,0,0,755,756,5,16,0,0,756,758,3,168,84,0,757,752,1,
-		0,0,0,757,758,1,0,0,0,758,759,1,0,0,0,759,760,5,0,0,1,760,123,1,0,0,0,
-		761,762,5,47,0,0,762,763,3,196,98,0,763,764,5,43,0,0,764,767,3,192,96,
-		0,765,766,5,149,0,0,766,768,3,126,63,0,767,765,1,0,0,0,767,768,1,0,0,0,
-		768,769,1,0,0,0,769,770,5,0,0,1,770,125,1,0,0,0,771,772,5,89,0,0,772,773,
-		5,90,0,0,773,774,5,91,0,0,774,127,1,0,0,0,775,776,5,30,0,0,776,777,3,196,
-		98,0,777,778,5,43,0,0,778,779,5,92,0,0,779,783,3,196,98,0,780,781,5,149,
-		0,0,781,782,5,16,0,0,782,784,3,168,84,0,783,780,1,0,0,0,783,784,1,0,0,
-		0,784,785,1,0,0,0,785,786,5,0,0,1,786,129,1,0,0,0,787,788,5,93,0,0,788,
-		789,3,194,97,0,789,790,5,16,0,0,790,791,3,168,84,0,791,792,5,0,0,1,792,
-		131,1,0,0,0,793,795,5,94,0,0,794,796,3,196,98,0,795,794,1,0,0,0,795,796,
-		1,0,0,0,796,801,1,0,0,0,797,798,5,149,0,0,798,800,3,138,69,0,799,797,1,
-		0,0,0,800,803,1,0,0,0,801,799,1,0,0,0,801,802,1,0,0,0,802,804,1,0,0,0,
-		803,801,1,0,0,0,804,805,5,0,0,1,805,133,1,0,0,0,806,807,5,95,0,0,807,809,
-		3,196,98,0,808,810,3,196,98,0,809,808,1,0,0,0,809,810,1,0,0,0,810,811,
-		1,0,0,0,811,812,5,11,0,0,812,817,3,188,94,0,813,814,5,149,0,0,814,816,
-		3,136,68,0,815,813,1,0,0,0,816,819,1,0,0,0,817,815,1,0,0,0,817,818,1,0,
-		0,0,818,820,1,0,0,0,819,817,1,0,0,0,820,821,5,0,0,1,821,135,1,0,0,0,822,
-		823,5,16,0,0,823,826,3,168,84,0,824,826,3,138,69,0,825,822,1,0,0,0,825,
-		824,1,0,0,0,826,137,1,0,0,0,827,828,5,96,0,0,828,829,5,16,0,0,829,846,
-		3,168,84,0,830,832,5,97,0,0,831,833,3,196,98,0,832,831,1,0,0,0,833,834,
-		1,0,0,0,834,832,1,0,0,0,834,835,1,0,0,0,835,846,1,0,0,0,836,846,5,98,0,
-		0,837,838,5,99,0,0,838,846,5,100,0,0,839,846,5,101,0,0,840,841,5,102,0,
-		0,841,842,5,18,0,0,842,846,3,196,98,0,843,844,5,103,0,0,844,846,3,178,
-		89,0,845,827,1,0,0,0,845,830,1,0,0,0,845,836,1,0,0,0,845,837,1,0,0,0,845,
-		839,1,0,0,0,845,840,1,0,0,0,845,843,1,0,0,0,846,139,1,0,0,0,847,848,5,
-		64,0,0,848,849,5,159,0,0,849,850,3,190,95,0,850,851,5,160,0,0,851,852,
-		5,26,0,0,852,855,3,178,89,0,853,854,5,104,0,0,854,856,3,178,89,0,855,853,
-		1,0,0,0,855,856,1,0,0,0,856,861,1,0,0,0,857,858,5,149,0,0,858,860,3,142,
-		71,0,859,857,1,0,0,0,860,863,1,0,0,0,861,859,1,0,0,0,861,862,1,0,0,0,862,
-		864,1,0,0,0,863,861,1,0,0,0,864,865,5,0,0,1,865,141,1,0,0,0,866,872,5,
-		105,0,0,867,872,5,106,0,0,868,869,5,96,0,0,869,870,5,16,0,0,870,872,3,
-		168,84,0,871,866,1,0,0,0,871,867,1,0,0,0,871,868,1,0,0,0,872,143,1,0,0,
-		0,873,874,5,107,0,0,874,875,3,188,94,0,875,876,5,0,0,1,876,145,1,0,0,0,
-		877,879,5,108,0,0,878,880,3,188,94,0,879,878,1,0,0,0,880,881,1,0,0,0,881,
-		879,1,0,0,0,881,882,1,0,0,0,882,886,1,0,0,0,883,884,5,149,0,0,884,885,
-		5,11,0,0,885,887,5,59,0,0,886,883,1,0,0,0,886,887,1,0,0,0,887,888,1,0,
-		0,0,888,889,5,0,0,1,889,147,1,0,0,0,890,891,5,109,0,0,891,892,3,194,97,
-		0,892,893,5,110,0,0,893,898,3,188,94,0,894,895,5,149,0,0,895,897,3,150,
-		75,0,896,894,1,0,0,0,897,900,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,899,
-		901,1,0,0,0,900,898,1,0,0,0,901,902,5,0,0,1,902,149,1,0,0,0,903,905,5,
-		111,0,0,904,906,3,186,93,0,905,904,1,0,0,0,906,907,1,0,0,0,907,905,1,0,
-		0,0,907,908,1,0,0,0,908,920,1,0,0,0,909,911,5,112,0,0,910,912,3,186,93,
-		0,911,910,1,0,0,0,912,913,1,0,0,0,913,911,1,0,0,0,913,914,1,0,0,0,914,
-		920,1,0,0,0,915,916,5,113,0,0,916,920,3,196,98,0,917,918,5,114,0,0,918,
-		920,3,178,89,0,919,903,1,0,0,0,919,909,1,0,0,0,919,915,1,0,0,0,919,917,
-		1,0,0,0,920,151,1,0,0,0,921,925,5,115,0,0,922,923,5,11,0,0,923,926,3,192,
-		96,0,924,926,3,196,98,0,925,922,1,0,0,0,925,924,1,0,0,0,926,927,1,0,0,
-		0,927,928,5,0,0,1,928,153,1,0,0,0,929,930,5,116,0,0,930,931,5,18,0,0,931,
-		932,3,196,98,0,932,933,5,72,0,0,933,938,3,192,96,0,934,935,5,149,0,0,935,
-		937,3,156,78,0,936,934,1,0,0,0,937,940,1,0,0,0,938,936,1,0,0,0,938,939,
-		1,0,0,0,939,941,1,0,0,0,940,938,1,0,0,0,941,942,5,0,0,1,942,155,1,0,0,
-		0,943,948,5,117,0,0,944,948,5,118,0,0,945,946,5,119,0,0,946,948,5,162,
-		0,0,947,943,1,0,0,0,947,944,1,0,0,0,947,945,1,0,0,0,948,157,1,0,0,0,949,
-		950,5,120,0,0,950,951,5,121,0,0,951,952,3,192,96,0,952,953,5,72,0,0,953,
-		954,3,192,96,0,954,955,5,18,0,0,955,956,3,196,98,0,956,957,5,0,0,1,957,
-		159,1,0,0,0,958,959,5,122,0,0,959,960,5,23,0,0,960,961,5,123,0,0,961,962,
-		5,72,0,0,962,963,3,192,96,0,963,964,5,149,0,0,964,965,3,196,98,0,965,966,
-		5,124,0,0,966,970,3,196,98,0,967,968,5,149,0,0,968,969,5,125,0,0,969,971,
-		3,178,89,0,970,967,1,0,0,0,970,971,1,0,0,0,971,972,1,0,0,0,972,973,5,0,
-		0,1,973,161,1,0,0,0,974,975,5,126,0,0,975,976,3,196,98,0,976,977,3,164,
-		82,0,977,978,5,150,0,0,978,979,3,168,84,0,979,980,5,0,0,1,980,163,1,0,
-		0,0,981,983,3,196,98,0,982,981,1,0,0,0,983,986,1,0,0,0,984,982,1,0,0,0,
-		984,985,1,0,0,0,985,165,1,0,0,0,986,984,1,0,0,0,987,988,5,127,0,0,988,
-		989,3,196,98,0,989,990,5,43,0,0,990,991,3,192,96,0,991,992,5,0,0,1,992,
-		167,1,0,0,0,993,1006,3,170,85,0,994,995,5,13,0,0,995,997,3,170,85,0,996,
-		994,1,0,0,0,997,998,1,0,0,0,998,996,1,0,0,0,998,999,1,0,0,0,999,1007,1,
-		0,0,0,1000,1001,5,32,0,0,1001,1003,3,170,85,0,1002,1000,1,0,0,0,1003,1004,
-		1,0,0,0,1004,1002,1,0,0,0,1004,1005,1,0,0,0,1005,1007,1,0,0,0,1006,996,
-		1,0,0,0,1006,1002,1,0,0,0,1006,1007,1,0,0,0,1007,169,1,0,0,0,1008,1010,
-		5,33,0,0,1009,1008,1,0,0,0,1009,1010,1,0,0,0,1010,1016,1,0,0,0,1011,1012,
-		5,157,0,0,1012,1013,3,168,84,0,1013,1014,5,158,0,0,1014,1017,1,0,0,0,1015,
-		1017,3,172,86,0,1016,1011,1,0,0,0,1016,1015,1,0,0,0,1017,171,1,0,0,0,1018,
-		1020,5,128,0,0,1019,1018,1,0,0,0,1019,1020,1,0,0,0,1020,1021,1,0,0,0,1021,
-		1022,5,129,0,0,1022,1024,3,186,93,0,1023,1025,3,174,87,0,1024,1023,1,0,
-		0,0,1024,1025,1,0,0,0,1025,1071,1,0,0,0,1026,1027,5,130,0,0,1027,1031,
-		5,131,0,0,1028,1029,5,88,0,0,1029,1031,7,7,0,0,1030,1026,1,0,0,0,1030,
-		1028,1,0,0,0,1031,1032,1,0,0,0,1032,1033,3,186,93,0,1033,1034,5,26,0,0,
-		1034,1035,3,178,89,0,1035,1071,1,0,0,0,1036,1038,7,8,0,0,1037,1036,1,0,
-		0,0,1037,1038,1,0,0,0,1038,1039,1,0,0,0,1039,1040,5,133,0,0,1040,1042,
-		3,188,94,0,1041,1043,7,9,0,0,1042,1041,1,0,0,0,1042,1043,1,0,0,0,1043,
-		1071,1,0,0,0,1044,1045,5,136,0,0,1045,1071,3,188,94,0,1046,1047,5,111,
-		0,0,1047,1071,3,186,93,0,1048,1049,5,26,0,0,1049,1050,5,137,0,0,1050,1051,
-		5,138,0,0,1051,1052,5,43,0,0,1052,1054,3,196,98,0,1053,1055,3,196,98,0,
-		1054,1053,1,0,0,0,1055,1056,1,0,0,0,1056,1054,1,0,0,0,1056,1057,1,0,0,
-		0,1057,1071,1,0,0,0,1058,1059,7,10,0,0,1059,1064,3,192,96,0,1060,1065,
-		5,74,0,0,1061,1065,5,141,0,0,1062,1063,5,142,0,0,1063,1065,3,194,97,0,
-		1064,1060,1,0,0,0,1064,1061,1,0,0,0,1064,1062,1,0,0,0,1064,1065,1,0,0,
-		0,1065,1071,1,0,0,0,1066,1068,3,192,96,0,1067,1069,3,176,88,0,1068,1067,
-		1,0,0,0,1068,1069,1,0,0,0,1069,1071,1,0,0,0,1070,1019,1,0,0,0,1070,1030,
-		1,0,0,0,1070,1037,1,0,0,0,1070,1044,1,0,0,0,1070,1046,1,0,0,0,1070,1048,
-		1,0,0,0,1070,1058,1,0,0,0,1070,1066,1,0,0,0,1071,173,1,0,0,0,1072,1073,
-		5,143,0,0,1073,1074,3,178,89,0,1074,1075,5,13,0,0,1075,1076,3,178,89,0,
-		1076,1080,1,0,0,0,1077,1078,5,26,0,0,1078,1080,3,178,89,0,1079,1072,1,
-		0,0,0,1079,1077,1,0,0,0,1080,175,1,0,0,0,1081,1082,5,142,0,0,1082,1090,
-		3,194,97,0,1083,1084,5,26,0,0,1084,1085,7,11,0,0,1085,1090,3,178,89,0,
-		1086,1090,5,145,0,0,1087,1090,5,74,0,0,1088,1090,5,141,0,0,1089,1081,1,
-		0,0,0,1089,1083,1,0,0,0,1089,1086,1,0,0,0,1089,1087,1,0,0,0,1089,1088,
-		1,0,0,0,1090,177,1,0,0,0,1091,1096,3,180,90,0,1092,1093,7,12,0,0,1093,
-		1095,3,180,90,0,1094,1092,1,0,0,0,1095,1098,1,0,0,0,1096,1094,1,0,0,0,
-		1096,1097,1,0,0,0,1097,179,1,0,0,0,1098,1096,1,0,0,0,1099,1104,3,182,91,
-		0,1100,1101,7,13,0,0,1101,1103,3,182,91,0,1102,1100,1,0,0,0,1103,1106,
-		1,0,0,0,1104,1102,1,0,0,0,1104,1105,1,0,0,0,1105,181,1,0,0,0,1106,1104,
-		1,0,0,0,1107,1109,5,153,0,0,1108,1107,1,0,0,0,1108,1109,1,0,0,0,1109,1117,
-		1,0,0,0,1110,1111,5,146,0,0,1111,1118,3,184,92,0,1112,1113,5,162,0,0,1113,
-		1114,5,156,0,0,1114,1115,5,43,0,0,1115,1118,3,184,92,0,1116,1118,3,184,
-		92,0,1117,1110,1,0,0,0,1117,1112,1,0,0,0,1117,1116,1,0,0,0,1118,183,1,
-		0,0,0,1119,1120,5,157,0,0,1120,1121,3,178,89,0,1121,1122,5,158,0,0,1122,
-		1140,1,0,0,0,1123,1130,5,162,0,0,1124,1131,5,156,0,0,1125,1127,3,198,99,
-		0,1126,1125,1,0,0,0,1127,1128,1,0,0,0,1128,1126,1,0,0,0,1128,1129,1,0,
-		0,0,1129,1131,1,0,0,0,1130,1124,1,0,0,0,1130,1126,1,0,0,0,1130,1131,1,
-		0,0,0,1131,1140,1,0,0,0,1132,1136,3,200,100,0,1133,1135,3,198,99,0,1134,
-		1133,1,0,0,0,1135,1138,1,0,0,0,1136,1134,1,0,0,0,1136,1137,1,0,0,0,1137,
-		1140,1,0,0,0,1138,1136,1,0,0,0,1139,1119,1,0,0,0,1139,1123,1,0,0,0,1139,
-		1132,1,0,0,0,1140,185,1,0,0,0,1141,1142,5,159,0,0,1142,1143,3,190,95,0,
-		1143,1144,5,153,0,0,1144,1145,3,190,95,0,1145,1146,5,160,0,0,1146,187,
-		1,0,0,0,1147,1148,5,159,0,0,1148,1153,3,190,95,0,1149,1150,5,149,0,0,1150,
-		1152,3,190,95,0,1151,1149,1,0,0,0,1152,1155,1,0,0,0,1153,1151,1,0,0,0,
-		1153,1154,1,0,0,0,1154,1156,1,0,0,0,1155,1153,1,0,0,0,1156,1157,5,160,
-		0,0,1157,189,1,0,0,0,1158,1160,5,154,0,0,1159,1158,1,0,0,0,1159,1160,1,
-		0,0,0,1160,1161,1,0,0,0,1161,1166,3,196,98,0,1162,1166,5,154,0,0,1163,
-		1166,5,152,0,0,1164,1166,5,153,0,0,1165,1159,1,0,0,0,1165,1162,1,0,0,0,
-		1165,1163,1,0,0,0,1165,1164,1,0,0,0,1166,191,1,0,0,0,1167,1169,3,198,99,
-		0,1168,1167,1,0,0,0,1169,1170,1,0,0,0,1170,1168,1,0,0,0,1170,1171,1,0,
-		0,0,1171,193,1,0,0,0,1172,1176,3,196,98,0,1173,1175,3,198,99,0,1174,1173,
-		1,0,0,0,1175,1178,1,0,0,0,1176,1174,1,0,0,0,1176,1177,1,0,0,0,1177,195,
-		1,0,0,0,1178,1176,1,0,0,0,1179,1185,5,163,0,0,1180,1185,5,162,0,0,1181,
-		1185,3,212,106,0,1182,1185,3,210,105,0,1183,1185,3,208,104,0,1184,1179,
-		1,0,0,0,1184,1180,1,0,0,0,1184,1181,1,0,0,0,1184,1182,1,0,0,0,1184,1183,
-		1,0,0,0,1185,197,1,0,0,0,1186,1190,5,163,0,0,1187,1190,5,162,0,0,1188,
-		1190,3,212,106,0,1189,1186,1,0,0,0,1189,1187,1,0,0,0,1189,1188,1,0,0,0,
-		1190,199,1,0,0,0,1191,1194,5,163,0,0,1192,1194,3,212,106,0,1193,1191,1,
-		0,0,0,1193,1192,1,0,0,0,1194,201,1,0,0,0,1195,1202,5,163,0,0,1196,1202,
-		5,162,0,0,1197,1202,3,212,106,0,1198,1202,3,210,105,0,1199,1202,5,32,0,
-		0,1200,1202,5,33,0,0,1201,1195,1,0,0,0,1201,1196,1,0,0,0,1201,1197,1,0,
-		0,0,1201,1198,1,0,0,0,1201,1199,1,0,0,0,1201,1200,1,0,0,0,1202,203,1,0,
-		0,0,1203,1208,5,163,0,0,1204,1208,5,162,0,0,1205,1208,3,212,106,0,1206,
-		1208,3,210,105,0,1207,1203,1,0,0,0,1207,1204,1,0,0,0,1207,1205,1,0,0,0,
-		1207,1206,1,0,0,0,1208,205,1,0,0,0,1209,1234,5,163,0,0,1210,1234,5,162,
-		0,0,1211,1234,3,212,106,0,1212,1234,5,142,0,0,1213,1234,5,26,0,0,1214,
-		1234,5,18,0,0,1215,1234,5,43,0,0,1216,1234,5,41,0,0,1217,1234,5,44,0,0,
-		1218,1234,5,42,0,0,1219,1234,5,72,0,0,1220,1234,5,143,0,0,1221,1234,5,
-		11,0,0,1222,1234,5,21,0,0,1223,1234,5,23,0,0,1224,1234,5,74,0,0,1225,1234,
-		5,141,0,0,1226,1234,5,110,0,0,1227,1234,5,145,0,0,1228,1234,5,20,0,0,1229,
-		1234,5,104,0,0,1230,1234,5,124,0,0,1231,1234,5,139,0,0,1232,1234,5,140,
-		0,0,1233,1209,1,0,0,0,1233,1210,1,0,0,0,1233,1211,1,0,0,0,1233,1212,1,
-		0,0,0,1233,1213,1,0,0,0,1233,1214,1,0,0,0,1233,1215,1,0,0,0,1233,1216,
-		1,0,0,0,1233,1217,1,0,0,0,1233,1218,1,0,0,0,1233,1219,1,0,0,0,1233,1220,
-		1,0,0,0,1233,1221,1,0,0,0,1233,1222,1,0,0,0,1233,1223,1,0,0,0,1233,1224,
-		1,0,0,0,1233,1225,1,0,0,0,1233,1226,1,0,0,0,1233,1227,1,0,0,0,1233,1228,
-		1,0,0,0,1233,1229,1,0,0,0,1233,1230,1,0,0,0,1233,1231,1,0,0,0,1233,1232,
-		1,0,0,0,1234,207,1,0,0,0,1235,1236,7,14,0,0,1236,209,1,0,0,0,1237,1238,
-		7,15,0,0,1238,211,1,0,0,0,1239,1240,7,16,0,0,1240,213,1,0,0,0,131,222,
-		234,242,252,259,270,276,284,294,301,305,309,319,328,347,353,356,359,362,
-		371,374,383,386,389,392,405,408,411,414,441,445,452,458,460,463,470,476,
-		483,486,492,508,526,535,543,548,558,563,565,570,573,579,602,605,617,620,
-		628,636,639,642,648,664,670,686,692,700,707,717,724,735,745,749,752,757,
-		767,783,795,801,809,817,825,834,845,855,861,871,881,886,898,907,913,919,
-		925,938,947,970,984,998,1004,1006,1009,1016,1019,1024,1030,1037,1042,1056,
-		1064,1068,1070,1079,1089,1096,1104,1108,1117,1128,1130,1136,1139,1153,
-		1159,1165,1170,1176,1184,1189,1193,1201,1207,1233
+		2,105,7,105,2,106,7,106,2,107,7,107,1,0,1,0,1,0,1,0,1,1,1,1,1,1,1,1,3,
+		1,225,8,1,1,1,1,1,1,2,1,2,1,2,1,2,1,3,1,3,4,3,235,8,3,11,3,12,3,236,1,
+		3,1,3,1,4,1,4,1,4,1,4,1,4,1,4,5,4,247,8,4,10,4,12,4,250,9,4,3,4,252,8,
+		4,1,4,1,4,1,5,1,5,5,5,258,8,5,10,5,12,5,261,9,5,1,5,1,5,1,6,1,6,1,6,1,
+		6,1,6,3,6,270,8,6,1,7,1,7,1,7,4,7,275,8,7,11,7,12,7,276,1,7,1,7,1,8,1,
+		8,1,8,1,8,1,8,4,8,286,8,8,11,8,12,8,287,1,8,1,8,1,9,1,9,3,9,294,8,9,1,
+		10,1,10,1,10,1,10,5,10,300,8,10,10,10,12,10,303,9,10,1,10,1,10,1,11,1,
+		11,1,11,5,11,310,8,11,10,11,12,11,313,9,11,1,12,1,12,5,12,317,8,12,10,
+		12,12,12,320,9,12,1,12,3,12,323,8,12,1,13,1,13,3,13,327,8,13,1,14,1,14,
+		1,14,1,14,1,14,1,14,5,14,335,8,14,10,14,12,14,338,9,14,1,14,1,14,1,15,
+		1,15,1,15,1,15,3,15,346,8,15,1,15,1,15,1,16,1,16,1,16,1,16,1,17,1,17,1,
+		17,1,17,1,17,1,17,1,18,1,18,1,18,5,18,363,8,18,10,18,12,18,366,9,18,1,
+		19,1,19,1,19,3,19,371,8,19,1,19,3,19,374,8,19,1,19,3,19,377,8,19,1,19,
+		3,19,380,8,19,1,19,1,19,1,20,1,20,1,20,1,20,1,20,3,20,389,8,20,1,20,3,
+		20,392,8,20,1,20,1,20,1,21,1,21,1,21,1,21,1,21,3,21,401,8,21,1,21,3,21,
+		404,8,21,1,21,3,21,407,8,21,1,21,3,21,410,8,21,1,21,1,21,1,22,1,22,1,22,
+		1,22,1,22,1,22,1,22,5,22,421,8,22,10,22,12,22,424,9,22,3,22,426,8,22,1,
+		22,3,22,429,8,22,1,22,3,22,432,8,22,1,22,1,22,1,23,1,23,1,23,1,23,1,23,
+		1,23,1,23,1,23,1,24,1,24,1,24,1,25,1,25,1,25,1,26,1,26,1,26,1,26,1,26,
+		1,27,1,27,5,27,457,8,27,10,27,12,27,460,9,27,1,27,3,27,463,8,27,1,28,1,
+		28,1,28,4,28,468,8,28,11,28,12,28,469,1,28,1,28,4,28,474,8,28,11,28,12,
+		28,475,3,28,478,8,28,1,29,3,29,481,8,29,1,29,1,29,1,29,1,29,1,29,3,29,
+		488,8,29,1,30,1,30,5,30,492,8,30,10,30,12,30,495,9,30,1,30,1,30,5,30,499,
+		8,30,10,30,12,30,502,9,30,3,30,504,8,30,1,31,1,31,4,31,508,8,31,11,31,
+		12,31,509,1,31,1,31,1,32,1,32,1,32,1,32,1,33,1,33,1,33,1,33,1,34,1,34,
+		4,34,524,8,34,11,34,12,34,525,1,34,1,34,1,35,1,35,1,35,1,35,1,36,1,36,
+		1,36,1,37,1,37,1,37,1,37,1,37,5,37,542,8,37,10,37,12,37,545,9,37,1,37,
+		1,37,1,38,1,38,1,38,1,38,3,38,553,8,38,1,38,1,38,1,38,1,38,5,38,559,8,
+		38,10,38,12,38,562,9,38,1,38,1,38,3,38,566,8,38,1,39,1,39,1,40,1,40,1,
+		41,1,41,1,41,1,41,3,41,576,8,41,1,42,1,42,1,42,4,42,581,8,42,11,42,12,
+		42,582,1,43,4,43,586,8,43,11,43,12,43,587,1,43,3,43,591,8,43,1,44,1,44,
+		4,44,595,8,44,11,44,12,44,596,1,44,1,44,1,45,1,45,1,45,1,45,1,45,1,45,
+		1,46,1,46,1,46,1,46,1,47,1,47,1,47,1,48,1,48,1,48,1,48,4,48,618,8,48,11,
+		48,12,48,619,1,48,3,48,623,8,48,1,48,1,48,1,49,1,49,1,49,1,49,1,50,1,50,
+		4,50,633,8,50,11,50,12,50,634,1,50,3,50,638,8,50,1,50,1,50,1,51,1,51,1,
+		51,1,51,3,51,646,8,51,1,51,1,51,1,52,1,52,4,52,652,8,52,11,52,12,52,653,
+		1,52,3,52,657,8,52,1,52,3,52,660,8,52,1,52,1,52,5,52,664,8,52,10,52,12,
+		52,667,9,52,1,52,1,52,1,53,1,53,1,54,1,54,1,54,1,54,1,54,1,54,1,54,1,54,
+		1,54,3,54,682,8,54,1,55,1,55,5,55,686,8,55,10,55,12,55,689,9,55,1,55,1,
+		55,1,55,1,55,1,55,1,55,1,55,1,55,1,56,1,56,1,56,1,56,1,56,3,56,704,8,56,
+		1,56,1,56,5,56,708,8,56,10,56,12,56,711,9,56,1,56,1,56,1,57,4,57,716,8,
+		57,11,57,12,57,717,1,58,1,58,1,58,1,58,1,58,3,58,725,8,58,1,59,1,59,1,
+		59,1,59,1,59,1,59,5,59,733,8,59,10,59,12,59,736,9,59,1,59,1,59,5,59,740,
+		8,59,10,59,12,59,743,9,59,1,59,1,59,1,60,1,60,1,60,1,60,1,60,1,60,3,60,
+		753,8,60,1,61,1,61,1,62,1,62,1,62,1,62,1,62,1,62,3,62,763,8,62,1,62,1,
+		62,3,62,767,8,62,1,62,3,62,770,8,62,1,62,1,62,1,62,3,62,775,8,62,1,62,
+		1,62,1,63,1,63,1,63,1,63,1,63,1,63,3,63,785,8,63,1,63,1,63,1,64,1,64,1,
+		64,1,64,1,65,1,65,1,65,1,65,1,65,1,65,1,65,1,65,3,65,801,8,65,1,65,1,65,
+		1,66,1,66,1,66,1,66,1,66,1,66,1,67,1,67,3,67,813,8,67,1,67,1,67,5,67,817,
+		8,67,10,67,12,67,820,9,67,1,67,1,67,1,68,1,68,1,68,3,68,827,8,68,1,68,
+		1,68,1,68,1,68,5,68,833,8,68,10,68,12,68,836,9,68,1,68,1,68,1,69,1,69,
+		1,69,3,69,843,8,69,1,70,1,70,1,70,1,70,1,70,4,70,850,8,70,11,70,12,70,
+		851,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,1,70,3,70,863,8,70,1,71,1,
+		71,1,71,1,71,1,71,1,71,1,71,1,71,3,71,873,8,71,1,71,1,71,5,71,877,8,71,
+		10,71,12,71,880,9,71,1,71,1,71,1,72,1,72,1,72,1,72,1,72,3,72,889,8,72,
+		1,73,1,73,1,73,1,73,1,74,1,74,4,74,897,8,74,11,74,12,74,898,1,74,1,74,
+		1,74,3,74,904,8,74,1,74,1,74,1,75,1,75,1,75,1,75,1,75,1,75,5,75,914,8,
+		75,10,75,12,75,917,9,75,1,75,1,75,1,76,1,76,4,76,923,8,76,11,76,12,76,
+		924,1,76,1,76,4,76,929,8,76,11,76,12,76,930,1,76,1,76,1,76,1,76,3,76,937,
+		8,76,1,77,1,77,1,77,1,77,3,77,943,8,77,1,77,1,77,1,78,1,78,1,78,1,78,1,
+		78,1,78,1,78,5,78,954,8,78,10,78,12,78,957,9,78,1,78,1,78,1,79,1,79,1,
+		79,1,79,3,79,965,8,79,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,80,1,81,
+		1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,1,81,3,81,988,8,81,1,
+		81,1,81,1,82,1,82,1,82,1,82,1,82,1,82,1,82,1,83,5,83,1000,8,83,10,83,12,
+		83,1003,9,83,1,84,1,84,1,84,1,84,1,84,1,84,1,85,1,85,1,85,4,85,1014,8,
+		85,11,85,12,85,1015,1,85,1,85,4,85,1020,8,85,11,85,12,85,1021,3,85,1024,
+		8,85,1,86,3,86,1027,8,86,1,86,1,86,1,86,1,86,1,86,3,86,1034,8,86,1,87,
+		3,87,1037,8,87,1,87,1,87,1,87,3,87,1042,8,87,1,87,1,87,1,87,1,87,3,87,
+		1048,8,87,1,87,1,87,1,87,1,87,1,87,3,87,1055,8,87,1,87,1,87,1,87,3,87,
+		1060,8,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,1,87,4,87,1072,
+		8,87,11,87,12,87,1073,1,87,1,87,1,87,1,87,1,87,1,87,3,87,1082,8,87,1,87,
+		1,87,3,87,1086,8,87,3,87,1088,8,87,1,88,1,88,1,88,1,88,1,88,1,88,1,88,
+		3,88,1097,8,88,1,89,1,89,1,89,1,89,1,89,1,89,1,89,1,89,3,89,1107,8,89,
+		1,90,1,90,1,90,5,90,1112,8,90,10,90,12,90,1115,9,90,1,91,1,91,1,91,5,91,
+		1120,8,91,10,91,12,91,1123,9,91,1,92,3,92,1126,8,92,1,92,1,92,1,92,1,92,
+		1,92,1,92,1,92,3,92,1135,8,92,1,93,1,93,1,93,1,93,1,93,1,93,1,93,4,93,
+		1144,8,93,11,93,12,93,1145,3,93,1148,8,93,1,93,1,93,5,93,1152,8,93,10,
+		93,12,93,1155,9,93,3,93,1157,8,93,1,94,1,94,1,94,1,94,1,94,1,94,1,95,1,
+		95,1,95,1,95,5,95,1169,8,95,10,95,12,95,1172,9,95,1,95,1,95,1,96,3,96,
+		1177,8,96,1,96,1,96,1,96,1,96,3,96,1183,8,96,1,97,4,97,1186,8,97,11,97,
+		12,97,1187,1,98,1,98,5,98,1192,8,98,10,98,12,98,1195,9,98,1,99,1,99,1,
+		99,1,99,1,99,3,99,1202,8,99,1,100,1,100,1,100,3,100,1207,8,100,1,101,1,
+		101,3,101,1211,8,101,1,102,1,102,1,102,1,102,1,102,1,102,3,102,1219,8,
+		102,1,103,1,103,1,103,1,103,3,103,1225,8,103,1,104,1,104,1,104,1,104,1,
+		104,1,104,1,104,1,104,1,104,1,104,1,104,1,104,1,104,1,104,1,104,1,104,
+		1,104,1,104,1,104,1,104,1,104,1,104,1,104,1,104,3,104,1251,8,104,1,105,
+		1,105,1,106,1,106,1,107,1,107,1,107,0,0,108,0,2,4,6,8,10,12,14,16,18,20,
+		22,24,26,28,30,32,34,36,38,40,42,44,46,48,50,52,54,56,58,60,62,64,66,68,
+		70,72,74,76,78,80,82,84,86,88,90,92,94,96,98,100,102,104,106,108,110,112,
+		114,116,118,120,122,124,126,128,130,132,134,136,138,140,142,144,146,148,
+		150,152,154,156,158,160,162,164,166,168,170,172,174,176,178,180,182,184,
+		186,188,190,192,194,196,198,200,202,204,206,208,210,212,214,0,18,1,0,1,
+		2,2,0,16,16,151,151,1,0,27,28,1,0,33,34,1,0,47,50,1,0,63,64,2,0,64,64,
+		66,72,1,0,85,89,1,0,133,134,2,0,70,70,130,130,1,0,136,137,1,0,141,142,
+		2,0,139,139,146,146,1,0,154,155,1,0,156,157,2,0,16,16,35,36,17,0,4,4,8,
+		8,14,14,19,19,21,21,23,24,26,26,29,29,31,31,44,46,74,74,76,76,106,106,
+		112,112,126,126,141,145,147,148,20,0,1,3,5,7,9,11,13,13,15,15,17,18,20,
+		20,22,22,25,25,27,28,30,30,32,34,37,43,47,73,75,75,77,105,107,111,113,
+		125,127,140,146,146,1354,0,216,1,0,0,0,2,220,1,0,0,0,4,228,1,0,0,0,6,232,
+		1,0,0,0,8,240,1,0,0,0,10,255,1,0,0,0,12,269,1,0,0,0,14,271,1,0,0,0,16,
+		280,1,0,0,0,18,293,1,0,0,0,20,295,1,0,0,0,22,306,1,0,0,0,24,314,1,0,0,
+		0,26,326,1,0,0,0,28,328,1,0,0,0,30,341,1,0,0,0,32,349,1,0,0,0,34,353,1,
+		0,0,0,36,359,1,0,0,0,38,367,1,0,0,0,40,383,1,0,0,0,42,395,1,0,0,0,44,413,
+		1,0,0,0,46,435,1,0,0,0,48,443,1,0,0,0,50,446,1,0,0,0,52,449,1,0,0,0,54,
+		454,1,0,0,0,56,464,1,0,0,0,58,480,1,0,0,0,60,489,1,0,0,0,62,505,1,0,0,
+		0,64,513,1,0,0,0,66,517,1,0,0,0,68,521,1,0,0,0,70,529,1,0,0,0,72,533,1,
+		0,0,0,74,536,1,0,0,0,76,565,1,0,0,0,78,567,1,0,0,0,80,569,1,0,0,0,82,575,
+		1,0,0,0,84,580,1,0,0,0,86,590,1,0,0,0,88,592,1,0,0,0,90,600,1,0,0,0,92,
+		606,1,0,0,0,94,610,1,0,0,0,96,613,1,0,0,0,98,626,1,0,0,0,100,630,1,0,0,
+		0,102,641,1,0,0,0,104,649,1,0,0,0,106,670,1,0,0,0,108,681,1,0,0,0,110,
+		683,1,0,0,0,112,698,1,0,0,0,114,715,1,0,0,0,116,724,1,0,0,0,118,726,1,
+		0,0,0,120,752,1,0,0,0,122,754,1,0,0,0,124,756,1,0,0,0,126,778,1,0,0,0,
+		128,788,1,0,0,0,130,792,1,0,0,0,132,804,1,0,0,0,134,810,1,0,0,0,136,823,
+		1,0,0,0,138,842,1,0,0,0,140,862,1,0,0,0,142,864,1,0,0,0,144,888,1,0,0,
+		0,146,890,1,0,0,0,148,894,1,0,0,0,150,907,1,0,0,0,152,936,1,0,0,0,154,
+		938,1,0,0,0,156,946,1,0,0,0,158,964,1,0,0,0,160,966,1,0,0,0,162,975,1,
+		0,0,0,164,991,1,0,0,0,166,1001,1,0,0,0,168,1004,1,0,0,0,170,1010,1,0,0,
+		0,172,1026,1,0,0,0,174,1087,1,0,0,0,176,1096,1,0,0,0,178,1106,1,0,0,0,
+		180,1108,1,0,0,0,182,1116,1,0,0,0,184,1125,1,0,0,0,186,1156,1,0,0,0,188,
+		1158,1,0,0,0,190,1164,1,0,0,0,192,1182,1,0,0,0,194,1185,1,0,0,0,196,1189,
+		1,0,0,0,198,1201,1,0,0,0,200,1206,1,0,0,0,202,1210,1,0,0,0,204,1218,1,
+		0,0,0,206,1224,1,0,0,0,208,1250,1,0,0,0,210,1252,1,0,0,0,212,1254,1,0,
+		0,0,214,1256,1,0,0,0,216,217,7,0,0,0,217,218,5,166,0,0,218,219,5,0,0,1,
+		219,1,1,0,0,0,220,221,5,3,0,0,221,224,3,196,98,0,222,223,5,4,0,0,223,225,
+		3,198,99,0,224,222,1,0,0,0,224,225,1,0,0,0,225,226,1,0,0,0,226,227,5,0,
+		0,1,227,3,1,0,0,0,228,229,5,5,0,0,229,230,3,198,99,0,230,231,5,0,0,1,231,
+		5,1,0,0,0,232,234,5,6,0,0,233,235,3,12,6,0,234,233,1,0,0,0,235,236,1,0,
+		0,0,236,234,1,0,0,0,236,237,1,0,0,0,237,238,1,0,0,0,238,239,5,0,0,1,239,
+		7,1,0,0,0,240,241,5,7,0,0,241,251,5,166,0,0,242,243,5,8,0,0,243,248,3,
+		198,99,0,244,245,5,151,0,0,245,247,3,198,99,0,246,244,1,0,0,0,247,250,
+		1,0,0,0,248,246,1,0,0,0,248,249,1,0,0,0,249,252,1,0,0,0,250,248,1,0,0,
+		0,251,242,1,0,0,0,251,252,1,0,0,0,252,253,1,0,0,0,253,254,5,0,0,1,254,
+		9,1,0,0,0,255,259,3,198,99,0,256,258,3,12,6,0,257,256,1,0,0,0,258,261,
+		1,0,0,0,259,257,1,0,0,0,259,260,1,0,0,0,260,262,1,0,0,0,261,259,1,0,0,
+		0,262,263,5,0,0,1,263,11,1,0,0,0,264,270,3,198,99,0,265,270,5,166,0,0,
+		266,270,5,151,0,0,267,270,5,150,0,0,268,270,5,158,0,0,269,264,1,0,0,0,
+		269,265,1,0,0,0,269,266,1,0,0,0,269,267,1,0,0,0,269,268,1,0,0,0,270,13,
+		1,0,0,0,271,274,3,18,9,0,272,273,5,149,0,0,273,275,3,18,9,0,274,272,1,
+		0,0,0,275,276,1,0,0,0,276,274,1,0,0,0,276,277,1,0,0,0,277,278,1,0,0,0,
+		278,279,5,0,0,1,279,15,1,0,0,0,280,281,5,9,0,0,281,282,3,198,99,0,282,
+		285,3,18,9,0,283,284,5,149,0,0,284,286,3,18,9,0,285,283,1,0,0,0,286,287,
+		1,0,0,0,287,285,1,0,0,0,287,288,1,0,0,0,288,289,1,0,0,0,289,290,5,0,0,
+		1,290,17,1,0,0,0,291,294,3,24,12,0,292,294,3,20,10,0,293,291,1,0,0,0,293,
+		292,1,0,0,0,294,19,1,0,0,0,295,296,5,159,0,0,296,301,3,22,11,0,297,298,
+		5,150,0,0,298,300,3,22,11,0,299,297,1,0,0,0,300,303,1,0,0,0,301,299,1,
+		0,0,0,301,302,1,0,0,0,302,304,1,0,0,0,303,301,1,0,0,0,304,305,5,160,0,
+		0,305,21,1,0,0,0,306,311,3,18,9,0,307,308,5,149,0,0,308,310,3,18,9,0,309,
+		307,1,0,0,0,310,313,1,0,0,0,311,309,1,0,0,0,311,312,1,0,0,0,312,23,1,0,
+		0,0,313,311,1,0,0,0,314,318,3,198,99,0,315,317,3,204,102,0,316,315,1,0,
+		0,0,317,320,1,0,0,0,318,316,1,0,0,0,318,319,1,0,0,0,319,322,1,0,0,0,320,
+		318,1,0,0,0,321,323,3,26,13,0,322,321,1,0,0,0,322,323,1,0,0,0,323,25,1,
+		0,0,0,324,327,5,163,0,0,325,327,3,190,95,0,326,324,1,0,0,0,326,325,1,0,
+		0,0,327,27,1,0,0,0,328,329,5,10,0,0,329,330,3,198,99,0,330,331,5,152,0,
+		0,331,336,3,24,12,0,332,333,5,151,0,0,333,335,3,24,12,0,334,332,1,0,0,
+		0,335,338,1,0,0,0,336,334,1,0,0,0,336,337,1,0,0,0,337,339,1,0,0,0,338,
+		336,1,0,0,0,339,340,5,0,0,1,340,29,1,0,0,0,341,342,5,11,0,0,342,345,3,
+		36,18,0,343,344,5,12,0,0,344,346,5,166,0,0,345,343,1,0,0,0,345,346,1,0,
+		0,0,346,347,1,0,0,0,347,348,5,0,0,1,348,31,1,0,0,0,349,350,5,13,0,0,350,
+		351,3,36,18,0,351,352,5,0,0,1,352,33,1,0,0,0,353,354,5,14,0,0,354,355,
+		5,15,0,0,355,356,5,3,0,0,356,357,3,36,18,0,357,358,5,0,0,1,358,35,1,0,
+		0,0,359,364,3,24,12,0,360,361,7,1,0,0,361,363,3,24,12,0,362,360,1,0,0,
+		0,363,366,1,0,0,0,364,362,1,0,0,0,364,365,1,0,0,0,365,37,1,0,0,0,366,364,
+		1,0,0,0,367,368,5,17,0,0,368,373,3,56,28,0,369,371,5,151,0,0,370,369,1,
+		0,0,0,370,371,1,0,0,0,371,372,1,0,0,0,372,374,3,48,24,0,373,370,1,0,0,
+		0,373,374,1,0,0,0,374,379,1,0,0,0,375,377,5,151,0,0,376,375,1,0,0,0,376,
+		377,1,0,0,0,377,378,1,0,0,0,378,380,3,52,26,0,379,376,1,0,0,0,379,380,
+		1,0,0,0,380,381,1,0,0,0,381,382,5,0,0,1,382,39,1,0,0,0,383,384,5,18,0,
+		0,384,385,3,54,27,0,385,386,5,19,0,0,386,391,3,56,28,0,387,389,5,151,0,
+		0,388,387,1,0,0,0,388,389,1,0,0,0,389,390,1,0,0,0,390,392,3,52,26,0,391,
+		388,1,0,0,0,391,392,1,0,0,0,392,393,1,0,0,0,393,394,5,0,0,1,394,41,1,0,
+		0,0,395,396,5,20,0,0,396,397,3,54,27,0,397,398,5,21,0,0,398,403,3,54,27,
+		0,399,401,5,151,0,0,400,399,1,0,0,0,400,401,1,0,0,0,401,402,1,0,0,0,402,
+		404,3,50,25,0,403,400,1,0,0,0,403,404,1,0,0,0,404,409,1,0,0,0,405,407,
+		5,151,0,0,406,405,1,0,0,0,406,407,1,0,0,0,407,408,1,0,0,0,408,410,3,52,
+		26,0,409,406,1,0,0,0,409,410,1,0,0,0,410,411,1,0,0,0,411,412,5,0,0,1,412,
+		43,1,0,0,0,413,414,5,22,0,0,414,415,3,54,27,0,415,425,5,23,0,0,416,417,
+		5,24,0,0,417,422,3,54,27,0,418,419,7,1,0,0,419,421,3,54,27,0,420,418,1,
+		0,0,0,421,424,1,0,0,0,422,420,1,0,0,0,422,423,1,0,0,0,423,426,1,0,0,0,
+		424,422,1,0,0,0,425,416,1,0,0,0,425,426,1,0,0,0,426,431,1,0,0,0,427,429,
+		5,151,0,0,428,427,1,0,0,0,428,429,1,0,0,0,429,430,1,0,0,0,430,432,3,52,
+		26,0,431,428,1,0,0,0,431,432,1,0,0,0,432,433,1,0,0,0,433,434,5,0,0,1,434,
+		45,1,0,0,0,435,436,5,25,0,0,436,437,3,198,99,0,437,438,5,26,0,0,438,439,
+		3,36,18,0,439,440,5,12,0,0,440,441,5,166,0,0,441,442,5,0,0,1,442,47,1,
+		0,0,0,443,444,5,19,0,0,444,445,7,2,0,0,445,49,1,0,0,0,446,447,5,29,0,0,
+		447,448,5,30,0,0,448,51,1,0,0,0,449,450,5,31,0,0,450,451,5,32,0,0,451,
+		452,5,164,0,0,452,453,7,3,0,0,453,53,1,0,0,0,454,458,3,198,99,0,455,457,
+		3,200,100,0,456,455,1,0,0,0,457,460,1,0,0,0,458,456,1,0,0,0,458,459,1,
+		0,0,0,459,462,1,0,0,0,460,458,1,0,0,0,461,463,3,26,13,0,462,461,1,0,0,
+		0,462,463,1,0,0,0,463,55,1,0,0,0,464,477,3,58,29,0,465,466,5,16,0,0,466,
+		468,3,58,29,0,467,465,1,0,0,0,468,469,1,0,0,0,469,467,1,0,0,0,469,470,
+		1,0,0,0,470,478,1,0,0,0,471,472,5,35,0,0,472,474,3,58,29,0,473,471,1,0,
+		0,0,474,475,1,0,0,0,475,473,1,0,0,0,475,476,1,0,0,0,476,478,1,0,0,0,477,
+		467,1,0,0,0,477,473,1,0,0,0,477,478,1,0,0,0,478,57,1,0,0,0,479,481,5,36,
+		0,0,480,479,1,0,0,0,480,481,1,0,0,0,481,487,1,0,0,0,482,483,5,159,0,0,
+		483,484,3,56,28,0,484,485,5,160,0,0,485,488,1,0,0,0,486,488,3,60,30,0,
+		487,482,1,0,0,0,487,486,1,0,0,0,488,59,1,0,0,0,489,493,3,206,103,0,490,
+		492,3,208,104,0,491,490,1,0,0,0,492,495,1,0,0,0,493,491,1,0,0,0,493,494,
+		1,0,0,0,494,503,1,0,0,0,495,493,1,0,0,0,496,500,3,26,13,0,497,499,3,208,
+		104,0,498,497,1,0,0,0,499,502,1,0,0,0,500,498,1,0,0,0,500,501,1,0,0,0,
+		501,504,1,0,0,0,502,500,1,0,0,0,503,496,1,0,0,0,503,504,1,0,0,0,504,61,
+		1,0,0,0,505,507,5,37,0,0,506,508,3,198,99,0,507,506,1,0,0,0,508,509,1,
+		0,0,0,509,507,1,0,0,0,509,510,1,0,0,0,510,511,1,0,0,0,511,512,5,0,0,1,
+		512,63,1,0,0,0,513,514,5,38,0,0,514,515,5,166,0,0,515,516,5,0,0,1,516,
+		65,1,0,0,0,517,518,5,39,0,0,518,519,3,198,99,0,519,520,5,0,0,1,520,67,
+		1,0,0,0,521,523,5,40,0,0,522,524,3,198,99,0,523,522,1,0,0,0,524,525,1,
+		0,0,0,525,523,1,0,0,0,525,526,1,0,0,0,526,527,1,0,0,0,527,528,5,0,0,1,
+		528,69,1,0,0,0,529,530,5,41,0,0,530,531,3,194,97,0,531,532,5,0,0,1,532,
+		71,1,0,0,0,533,534,5,42,0,0,534,535,5,0,0,1,535,73,1,0,0,0,536,537,5,43,
+		0,0,537,538,3,194,97,0,538,543,3,76,38,0,539,540,5,151,0,0,540,542,3,82,
+		41,0,541,539,1,0,0,0,542,545,1,0,0,0,543,541,1,0,0,0,543,544,1,0,0,0,544,
+		546,1,0,0,0,545,543,1,0,0,0,546,547,5,0,0,1,547,75,1,0,0,0,548,549,5,44,
+		0,0,549,552,3,86,43,0,550,551,5,45,0,0,551,553,3,86,43,0,552,550,1,0,0,
+		0,552,553,1,0,0,0,553,566,1,0,0,0,554,555,5,46,0,0,555,560,3,80,40,0,556,
+		557,5,150,0,0,557,559,3,80,40,0,558,556,1,0,0,0,559,562,1,0,0,0,560,558,
+		1,0,0,0,560,561,1,0,0,0,561,566,1,0,0,0,562,560,1,0,0,0,563,564,5,8,0,
+		0,564,566,3,78,39,0,565,548,1,0,0,0,565,554,1,0,0,0,565,563,1,0,0,0,566,
+		77,1,0,0,0,567,568,7,4,0,0,568,79,1,0,0,0,569,570,3,196,98,0,570,81,1,
+		0,0,0,571,576,5,51,0,0,572,576,5,52,0,0,573,574,5,53,0,0,574,576,3,84,
+		42,0,575,571,1,0,0,0,575,572,1,0,0,0,575,573,1,0,0,0,576,83,1,0,0,0,577,
+		581,3,198,99,0,578,581,5,166,0,0,579,581,5,158,0,0,580,577,1,0,0,0,580,
+		578,1,0,0,0,580,579,1,0,0,0,581,582,1,0,0,0,582,580,1,0,0,0,582,583,1,
+		0,0,0,583,85,1,0,0,0,584,586,3,200,100,0,585,584,1,0,0,0,586,587,1,0,0,
+		0,587,585,1,0,0,0,587,588,1,0,0,0,588,591,1,0,0,0,589,591,5,158,0,0,590,
+		585,1,0,0,0,590,589,1,0,0,0,591,87,1,0,0,0,592,594,5,54,0,0,593,595,3,
+		198,99,0,594,593,1,0,0,0,595,596,1,0,0,0,596,594,1,0,0,0,596,597,1,0,0,
+		0,597,598,1,0,0,0,598,599,5,0,0,1,599,89,1,0,0,0,600,601,5,55,0,0,601,
+		602,3,194,97,0,602,603,5,153,0,0,603,604,3,180,90,0,604,605,5,0,0,1,605,
+		91,1,0,0,0,606,607,5,56,0,0,607,608,3,170,85,0,608,609,5,0,0,1,609,93,
+		1,0,0,0,610,611,5,57,0,0,611,612,5,0,0,1,612,95,1,0,0,0,613,614,5,58,0,
+		0,614,615,5,59,0,0,615,617,5,60,0,0,616,618,3,188,94,0,617,616,1,0,0,0,
+		618,619,1,0,0,0,619,617,1,0,0,0,619,620,1,0,0,0,620,622,1,0,0,0,621,623,
+		3,98,49,0,622,621,1,0,0,0,622,623,1,0,0,0,623,624,1,0,0,0,624,625,5,0,
+		0,1,625,97,1,0,0,0,626,627,5,151,0,0,627,628,5,61,0,0,628,629,3,180,90,
+		0,629,99,1,0,0,0,630,632,5,62,0,0,631,633,3,190,95,0,632,631,1,0,0,0,633,
+		634,1,0,0,0,634,632,1,0,0,0,634,635,1,0,0,0,635,637,1,0,0,0,636,638,3,
+		98,49,0,637,636,1,0,0,0,637,638,1,0,0,0,638,639,1,0,0,0,639,640,5,0,0,
+		1,640,101,1,0,0,0,641,642,7,5,0,0,642,643,5,65,0,0,643,645,3,190,95,0,
+		644,646,3,98,49,0,645,644,1,0,0,0,645,646,1,0,0,0,646,647,1,0,0,0,647,
+		648,5,0,0,1,648,103,1,0,0,0,649,659,3,106,53,0,650,652,3,198,99,0,651,
+		650,1,0,0,0,652,653,1,0,0,0,653,651,1,0,0,0,653,654,1,0,0,0,654,656,1,
+		0,0,0,655,657,3,188,94,0,656,655,1,0,0,0,656,657,1,0,0,0,657,660,1,0,0,
+		0,658,660,3,188,94,0,659,651,1,0,0,0,659,658,1,0,0,0,660,665,1,0,0,0,661,
+		662,5,151,0,0,662,664,3,108,54,0,663,661,1,0,0,0,664,667,1,0,0,0,665,663,
+		1,0,0,0,665,666,1,0,0,0,666,668,1,0,0,0,667,665,1,0,0,0,668,669,5,0,0,
+		1,669,105,1,0,0,0,670,671,7,6,0,0,671,107,1,0,0,0,672,682,5,73,0,0,673,
+		682,5,74,0,0,674,682,5,75,0,0,675,676,5,76,0,0,676,677,5,19,0,0,677,682,
+		3,170,85,0,678,679,5,77,0,0,679,680,5,19,0,0,680,682,3,170,85,0,681,672,
+		1,0,0,0,681,673,1,0,0,0,681,674,1,0,0,0,681,675,1,0,0,0,681,678,1,0,0,
+		0,682,109,1,0,0,0,683,687,5,78,0,0,684,686,3,198,99,0,685,684,1,0,0,0,
+		686,689,1,0,0,0,687,685,1,0,0,0,687,688,1,0,0,0,688,690,1,0,0,0,689,687,
+		1,0,0,0,690,691,3,188,94,0,691,692,5,29,0,0,692,693,3,180,90,0,693,694,
+		5,151,0,0,694,695,5,79,0,0,695,696,3,198,99,0,696,697,5,0,0,1,697,111,
+		1,0,0,0,698,699,5,80,0,0,699,700,3,114,57,0,700,703,3,188,94,0,701,702,
+		5,21,0,0,702,704,3,198,99,0,703,701,1,0,0,0,703,704,1,0,0,0,704,709,1,
+		0,0,0,705,706,5,151,0,0,706,708,3,116,58,0,707,705,1,0,0,0,708,711,1,0,
+		0,0,709,707,1,0,0,0,709,710,1,0,0,0,710,712,1,0,0,0,711,709,1,0,0,0,712,
+		713,5,0,0,1,713,113,1,0,0,0,714,716,3,198,99,0,715,714,1,0,0,0,716,717,
+		1,0,0,0,717,715,1,0,0,0,717,718,1,0,0,0,718,115,1,0,0,0,719,725,5,74,0,
+		0,720,725,5,75,0,0,721,722,5,76,0,0,722,723,5,19,0,0,723,725,3,170,85,
+		0,724,719,1,0,0,0,724,720,1,0,0,0,724,721,1,0,0,0,725,117,1,0,0,0,726,
+		727,5,81,0,0,727,728,3,198,99,0,728,729,5,152,0,0,729,734,3,198,99,0,730,
+		731,5,150,0,0,731,733,3,198,99,0,732,730,1,0,0,0,733,736,1,0,0,0,734,732,
+		1,0,0,0,734,735,1,0,0,0,735,741,1,0,0,0,736,734,1,0,0,0,737,738,5,151,
+		0,0,738,740,3,120,60,0,739,737,1,0,0,0,740,743,1,0,0,0,741,739,1,0,0,0,
+		741,742,1,0,0,0,742,744,1,0,0,0,743,741,1,0,0,0,744,745,5,0,0,1,745,119,
+		1,0,0,0,746,753,3,122,61,0,747,748,5,82,0,0,748,753,3,198,99,0,749,750,
+		5,83,0,0,750,753,3,198,99,0,751,753,5,84,0,0,752,746,1,0,0,0,752,747,1,
+		0,0,0,752,749,1,0,0,0,752,751,1,0,0,0,753,121,1,0,0,0,754,755,7,7,0,0,
+		755,123,1,0,0,0,756,757,3,198,99,0,757,758,5,149,0,0,758,759,3,198,99,
+		0,759,760,5,21,0,0,760,766,3,198,99,0,761,763,5,151,0,0,762,761,1,0,0,
+		0,762,763,1,0,0,0,763,764,1,0,0,0,764,765,5,19,0,0,765,767,3,170,85,0,
+		766,762,1,0,0,0,766,767,1,0,0,0,767,774,1,0,0,0,768,770,5,151,0,0,769,
+		768,1,0,0,0,769,770,1,0,0,0,770,771,1,0,0,0,771,772,5,90,0,0,772,773,5,
+		19,0,0,773,775,3,170,85,0,774,769,1,0,0,0,774,775,1,0,0,0,775,776,1,0,
+		0,0,776,777,5,0,0,1,777,125,1,0,0,0,778,779,5,49,0,0,779,780,3,198,99,
+		0,780,781,5,46,0,0,781,784,3,194,97,0,782,783,5,151,0,0,783,785,3,128,
+		64,0,784,782,1,0,0,0,784,785,1,0,0,0,785,786,1,0,0,0,786,787,5,0,0,1,787,
+		127,1,0,0,0,788,789,5,91,0,0,789,790,5,92,0,0,790,791,5,93,0,0,791,129,
+		1,0,0,0,792,793,5,33,0,0,793,794,3,198,99,0,794,795,5,46,0,0,795,796,5,
+		94,0,0,796,800,3,198,99,0,797,798,5,151,0,0,798,799,5,19,0,0,799,801,3,
+		170,85,0,800,797,1,0,0,0,800,801,1,0,0,0,801,802,1,0,0,0,802,803,5,0,0,
+		1,803,131,1,0,0,0,804,805,5,95,0,0,805,806,3,196,98,0,806,807,5,19,0,0,
+		807,808,3,170,85,0,808,809,5,0,0,1,809,133,1,0,0,0,810,812,5,96,0,0,811,
+		813,3,198,99,0,812,811,1,0,0,0,812,813,1,0,0,0,813,818,1,0,0,0,814,815,
+		5,151,0,0,815,817,3,140,70,0,816,814,1,0,0,0,817,820,1,0,0,0,818,816,1,
+		0,0,0,818,819,1,0,0,0,819,821,1,0,0,0,820,818,1,0,0,0,821,822,5,0,0,1,
+		822,135,1,0,0,0,823,824,5,97,0,0,824,826,3,198,99,0,825,827,3,198,99,0,
+		826,825,1,0,0,0,826,827,1,0,0,0,827,828,1,0,0,0,828,829,5,14,0,0,829,834,
+		3,190,95,0,830,831,5,151,0,0,831,833,3,138,69,0,832,830,1,0,0,0,833,836,
+		1,0,0,0,834,832,1,0,0,0,834,835,1,0,0,0,835,837,1,0,0,0,836,834,1,0,0,
+		0,837,838,5,0,0,1,838,137,1,0,0,0,839,840,5,19,0,0,840,843,3,170,85,0,
+		841,843,3,140,70,0,842,839,1,0,0,0,842,841,1,0,0,0,843,139,1,0,0,0,844,
+		845,5,98,0,0,845,846,5,19,0,0,846,863,3,170,85,0,847,849,5,99,0,0,848,
+		850,3,198,99,0,849,848,1,0,0,0,850,851,1,0,0,0,851,849,1,0,0,0,851,852,
+		1,0,0,0,852,863,1,0,0,0,853,863,5,100,0,0,854,855,5,101,0,0,855,863,5,
+		102,0,0,856,863,5,103,0,0,857,858,5,104,0,0,858,859,5,21,0,0,859,863,3,
+		198,99,0,860,861,5,105,0,0,861,863,3,180,90,0,862,844,1,0,0,0,862,847,
+		1,0,0,0,862,853,1,0,0,0,862,854,1,0,0,0,862,856,1,0,0,0,862,857,1,0,0,
+		0,862,860,1,0,0,0,863,141,1,0,0,0,864,865,5,66,0,0,865,866,5,161,0,0,866,
+		867,3,192,96,0,867,868,5,162,0,0,868,869,5,29,0,0,869,872,3,180,90,0,870,
+		871,5,106,0,0,871,873,3,180,90,0,872,870,1,0,0,0,872,873,1,0,0,0,873,878,
+		1,0,0,0,874,875,5,151,0,0,875,877,3,144,72,0,876,874,1,0,0,0,877,880,1,
+		0,0,0,878,876,1,0,0,0,878,879,1,0,0,0,879,881,1,0,0,0,880,878,1,0,0,0,
+		881,882,5,0,0,1,882,143,1,0,0,0,883,889,5,107,0,0,884,889,5,108,0,0,885,
+		886,5,98,0,0,886,887,5,19,0,0,887,889,3,170,85,0,888,883,1,0,0,0,888,884,
+		1,0,0,0,888,885,1,0,0,0,889,145,1,0,0,0,890,891,5,109,0,0,891,892,3,190,
+		95,0,892,893,5,0,0,1,893,147,1,0,0,0,894,896,5,110,0,0,895,897,3,190,95,
+		0,896,895,1,0,0,0,897,898,1,0,0,0,898,896,1,0,0,0,898,899,1,0,0,0,899,
+		903,1,0,0,0,900,901,5,151,0,0,901,902,5,14,0,0,902,904,5,61,0,0,903,900,
+		1,0,0,0,903,904,1,0,0,0,904,905,1,0,0,0,905,906,5,0,0,1,906,149,1,0,0,
+		0,907,908,5,111,0,0,908,909,3,196,98,0,909,910,5,112,0,0,910,915,3,190,
+		95,0,911,912,5,151,0,0,912,914,3,152,76,0,913,911,1,0,0,0,914,917,1,0,
+		0,0,915,913,1,0,0,0,915,916,1,0,0,0,916,918,1,0,0,0,917,915,1,0,0,0,918,
+		919,5,0,0,1,919,151,1,0,0,0,920,922,5,113,0,0,921,923,3,188,94,0,922,921,
+		1,0,0,0,923,924,1,0,0,0,924,922,1,0,0,0,924,925,1,0,0,0,925,937,1,0,0,
+		0,926,928,5,114,0,0,927,929,3,188,94,0,928,927,1,0,0,0,929,930,1,0,0,0,
+		930,928,1,0,0,0,930,931,1,0,0,0,931,937,1,0,0,0,932,933,5,115,0,0,933,
+		937,3,198,99,0,934,935,5,116,0,0,935,937,3,180,90,0,936,920,1,0,0,0,936,
+		926,1,0,0,0,936,932,1,0,0,0,936,934,1,0,0,0,937,153,1,0,0,0,938,942,5,
+		117,0,0,939,940,5,14,0,0,940,943,3,194,97,0,941,943,3,198,99,0,942,939,
+		1,0,0,0,942,941,1,0,0,0,943,944,1,0,0,0,944,945,5,0,0,1,945,155,1,0,0,
+		0,946,947,5,118,0,0,947,948,5,21,0,0,948,949,3,198,99,0,949,950,5,74,0,
+		0,950,955,3,194,97,0,951,952,5,151,0,0,952,954,3,158,79,0,953,951,1,0,
+		0,0,954,957,1,0,0,0,955,953,1,0,0,0,955,956,1,0,0,0,956,958,1,0,0,0,957,
+		955,1,0,0,0,958,959,5,0,0,1,959,157,1,0,0,0,960,965,5,119,0,0,961,965,
+		5,120,0,0,962,963,5,121,0,0,963,965,5,164,0,0,964,960,1,0,0,0,964,961,
+		1,0,0,0,964,962,1,0,0,0,965,159,1,0,0,0,966,967,5,122,0,0,967,968,5,123,
+		0,0,968,969,3,194,97,0,969,970,5,74,0,0,970,971,3,194,97,0,971,972,5,21,
+		0,0,972,973,3,198,99,0,973,974,5,0,0,1,974,161,1,0,0,0,975,976,5,124,0,
+		0,976,977,5,26,0,0,977,978,5,125,0,0,978,979,5,74,0,0,979,980,3,194,97,
+		0,980,981,5,151,0,0,981,982,3,198,99,0,982,983,5,126,0,0,983,987,3,198,
+		99,0,984,985,5,151,0,0,985,986,5,127,0,0,986,988,3,180,90,0,987,984,1,
+		0,0,0,987,988,1,0,0,0,988,989,1,0,0,0,989,990,5,0,0,1,990,163,1,0,0,0,
+		991,992,5,128,0,0,992,993,3,198,99,0,993,994,3,166,83,0,994,995,5,152,
+		0,0,995,996,3,170,85,0,996,997,5,0,0,1,997,165,1,0,0,0,998,1000,3,198,
+		99,0,999,998,1,0,0,0,1000,1003,1,0,0,0,1001,999,1,0,0,0,1001,1002,1,0,
+		0,0,1002,167,1,0,0,0,1003,1001,1,0,0,0,1004,1005,5,129,0,0,1005,1006,3,
+		198,99,0,1006,1007,5,46,0,0,1007,1008,3,194,97,0,1008,1009,5,0,0,1,1009,
+		169,1,0,0,0,1010,1023,3,172,86,0,1011,1012,5,16,0,0,1012,1014,3,172,86,
+		0,1013,1011,1,0,0,0,1014,1015,1,0,0,0,1015,1013,1,0,0,0,1015,1016,1,0,
+		0,0,1016,1024,1,0,0,0,1017,1018,5,35,0,0,1018,1020,3,172,86,0,1019,1017,
+		1,0,0,0,1020,1021,1,0,0,0,1021,1019,1,0,0,0,1021,1022,1,0,0,0,1022,1024,
+		1,0,0,0,1023,1013,1,0,0,0,1023,1019,1,0,0,0,1023,1024,1,0,0,0,1024,171,
+		1,0,0,0,1025,1027,5,36,0,0,1026,1025,1,0,0,0,1026,1027,1,0,0,0,1027,1033,
+		1,0,0,0,1028,1029,5,159,0,0,1029,1030,3,170,85,0,1030,1031,5,160,0,0,1031,
+		1034,1,0,0,0,1032,1034,3,174,87,0,1033,1028,1,0,0,0,1033,1032,1,0,0,0,
+		1034,173,1,0,0,0,1035,1037,5,130,0,0,1036,1035,1,0,0,0,1036,1037,1,0,0,
+		0,1037,1038,1,0,0,0,1038,1039,5,131,0,0,1039,1041,3,188,94,0,1040,1042,
+		3,176,88,0,1041,1040,1,0,0,0,1041,1042,1,0,0,0,1042,1088,1,0,0,0,1043,
+		1044,5,132,0,0,1044,1048,5,133,0,0,1045,1046,5,90,0,0,1046,1048,7,8,0,
+		0,1047,1043,1,0,0,0,1047,1045,1,0,0,0,1048,1049,1,0,0,0,1049,1050,3,188,
+		94,0,1050,1051,5,29,0,0,1051,1052,3,180,90,0,1052,1088,1,0,0,0,1053,1055,
+		7,9,0,0,1054,1053,1,0,0,0,1054,1055,1,0,0,0,1055,1056,1,0,0,0,1056,1057,
+		5,135,0,0,1057,1059,3,190,95,0,1058,1060,7,10,0,0,1059,1058,1,0,0,0,1059,
+		1060,1,0,0,0,1060,1088,1,0,0,0,1061,1062,5,138,0,0,1062,1088,3,190,95,
+		0,1063,1064,5,113,0,0,1064,1088,3,188,94,0,1065,1066,5,29,0,0,1066,1067,
+		5,139,0,0,1067,1068,5,140,0,0,1068,1069,5,46,0,0,1069,1071,3,198,99,0,
+		1070,1072,3,198,99,0,1071,1070,1,0,0,0,1072,1073,1,0,0,0,1073,1071,1,0,
+		0,0,1073,1074,1,0,0,0,1074,1088,1,0,0,0,1075,1076,7,11,0,0,1076,1081,3,
+		194,97,0,1077,1082,5,76,0,0,1078,1082,5,143,0,0,1079,1080,5,144,0,0,1080,
+		1082,3,196,98,0,1081,1077,1,0,0,0,1081,1078,1,0,0,0,1081,1079,1,0,0,0,
+		1081,1082,1,0,0,0,1082,1088,1,0,0,0,1083,1085,3,194,97,0,1084,1086,3,178,
+		89,0,1085,1084,1,0,0,0,1085,1086,1,0,0,0,1086,1088,1,0,0,0,1087,1036,1,
+		0,0,0,1087,1047,1,0,0,0,1087,1054,1,0,0,0,1087,1061,1,0,0,0,1087,1063,
+		1,0,0,0,1087,1065,1,0,0,0,1087,1075,1,0,0,0,1087,1083,1,0,0,0,1088,175,
+		1,0,0,0,1089,1090,5,145,0,0,1090,1091,3,180,90,0,1091,1092,5,16,0,0,1092,
+		1093,3,180,90,0,1093,1097,1,0,0,0,1094,1095,5,29,0,0,1095,1097,3,180,90,
+		0,1096,1089,1,0,0,0,1096,1094,1,0,0,0,1097,177,1,0,0,0,1098,1099,5,144,
+		0,0,1099,1107,3,196,98,0,1100,1101,5,29,0,0,1101,1102,7,12,0,0,1102,1107,
+		3,180,90,0,1103,1107,5,147,0,0,1104,1107,5,76,0,0,1105,1107,5,143,0,0,
+		1106,1098,1,0,0,0,1106,1100,1,0,0,0,1106,1103,1,0,0,0,1106,1104,1,0,0,
+		0,1106,1105,1,0,0,0,1107,179,1,0,0,0,1108,1113,3,182,91,0,1109,1110,7,
+		13,0,0,1110,1112,3,182,91,0,1111,1109,1,0,0,0,1112,1115,1,0,0,0,1113,1111,
+		1,0,0,0,1113,1114,1,0,0,0,1114,181,1,0,0,0,1115,1113,1,0,0,0,1116,1121,
+		3,184,92,0,1117,1118,7,14,0,0,1118,1120,3,184,92,0,1119,1117,1,0,0,0,1120,
+		1123,1,0,0,0,1121,1119,1,0,0,0,1121,1122,1,0,0,0,1122,183,1,0,0,0,1123,
+		1121,1,0,0,0,1124,1126,5,155,0,0,1125,1124,1,0,0,0,1125,1126,1,0,0,0,1126,
+		1134,1,0,0,0,1127,1128,5,148,0,0,1128,1135,3,186,93,0,1129,1130,5,164,
+		0,0,1130,1131,5,158,0,0,1131,1132,5,46,0,0,1132,1135,3,186,93,0,1133,1135,
+		3,186,93,0,1134,1127,1,0,0,0,1134,1129,1,0,0,0,1134,1133,1,0,0,0,1135,
+		185,1,0,0,0,1136,1137,5,159,0,0,1137,1138,3,180,90,0,1138,1139,5,160,0,
+		0,1139,1157,1,0,0,0,1140,1147,5,164,0,0,1141,1148,5,158,0,0,1142,1144,
+		3,200,100,0,1143,1142,1,0,0,0,1144,1145,1,0,0,0,1145,1143,1,0,0,0,1145,
+		1146,1,0,0,0,1146,1148,1,0,0,0,1147,1141,1,0,0,0,1147,1143,1,0,0,0,1147,
+		1148,1,0,0,0,1148,1157,1,0,0,0,1149,1153,3,202,101,0,1150,1152,3,200,100,
+		0,1151,1150,1,0,0,0,1152,1155,1,0,0,0,1153,1151,1,0,0,0,1153,1154,1,0,
+		0,0,1154,1157,1,0,0,0,1155,1153,1,0,0,0,1156,1136,1,0,0,0,1156,1140,1,
+		0,0,0,1156,1149,1,0,0,0,1157,187,1,0,0,0,1158,1159,5,161,0,0,1159,1160,
+		3,192,96,0,1160,1161,5,155,0,0,1161,1162,3,192,96,0,1162,1163,5,162,0,
+		0,1163,189,1,0,0,0,1164,1165,5,161,0,0,1165,1170,3,192,96,0,1166,1167,
+		5,151,0,0,1167,1169,3,192,96,0,1168,1166,1,0,0,0,1169,1172,1,0,0,0,1170,
+		1168,1,0,0,0,1170,1171,1,0,0,0,1171,1173,1,0,0,0,1172,1170,1,0,0,0,1173,
+		1174,5,162,0,0,1174,191,1,0,0,0,1175,1177,5,156,0,0,1176,1175,1,0,0,0,
+		1176,1177,1,0,0,0,1177,1178,1,0,0,0,1178,1183,3,198,99,0,1179,1183,5,156,
+		0,0,1180,1183,5,154,0,0,1181,1183,5,155,0,0,1182,1176,1,0,0,0,1182,1179,
+		1,0,0,0,1182,1180,1,0,0,0,1182,1181,1,0,0,0,1183,193,1,0,0,0,1184,1186,
+		3,200,100,0,1185,1184,1,0,0,0,1186,1187,1,0,0,0,1187,1185,1,0,0,0,1187,
+		1188,1,0,0,0,1188,195,1,0,0,0,1189,1193,3,198,99,0,1190,1192,3,200,100,
+		0,1191,1190,1,0,0,0,1192,1195,1,0,0,0,1193,1191,1,0,0,0,1193,1194,1,0,
+		0,0,1194,197,1,0,0,0,1195,1193,1,0,0,0,1196,1202,5,165,0,0,1197,1202,5,
+		164,0,0,1198,1202,3,214,107,0,1199,1202,3,212,106,0,1200,1202,3,210,105,
+		0,1201,1196,1,0,0,0,1201,1197,1,0,0,0,1201,1198,1,0,0,0,1201,1199,1,0,
+		0,0,1201,1200,1,0,0,0,1202,199,1,0,0,0,1203,1207,5,165,0,0,1204,1207,5,
+		164,0,0,1205,1207,3,214,107,0,1206,1203,1,0,0,0,1206,1204,1,0,0,0,1206,
+		1205,1,0,0,0,1207,201,1,0,0,0,1208,1211,5,165,0,0,1209,1211,3,214,107,
+		0,1210,1208,1,0,0,0,1210,1209,1,0,0,0,1211,203,1,0,0,0,1212,1219,5,165,
+		0,0,1213,1219,5,164,0,0,1214,1219,3,214,107,0,1215,1219,3,212,106,0,1216,
+		1219,5,35,0,0,1217,1219,5,36,0,0,1218,1212,1,0,0,0,1218,1213,1,0,0,0,1218,
+		1214,1,0,0,0,1218,1215,1,0,0,0,1218,1216,1,0,0,0,1218,1217,1,0,0,0,1219,
+		205,1,0,0,0,1220,1225,5,165,0,0,1221,1225,5,164,0,0,1222,1225,3,214,107,
+		0,1223,1225,3,212,106,0,1224,1220,1,0,0,0,1224,1221,1,0,0,0,1224,1222,
+		1,0,0,0,1224,1223,1,0,0,0,1225,207,1,0,0,0,1226,1251,5,165,0,0,1227,1251,
+		5,164,0,0,1228,1251,3,214,107,0,1229,1251,5,144,0,0,1230,1251,5,29,0,0,
+		1231,1251,5,21,0,0,1232,1251,5,46,0,0,1233,1251,5,44,0,0,1234,1251,5,8,
+		0,0,1235,1251,5,45,0,0,1236,1251,5,74,0,0,1237,1251,5,145,0,0,1238,1251,
+		5,14,0,0,1239,1251,5,24,0,0,1240,1251,5,26,0,0,1241,1251,5,76,0,0,1242,
+		1251,5,143,0,0,1243,1251,5,112,0,0,1244,1251,5,147,0,0,1245,1251,5,23,
+		0,0,1246,1251,5,106,0,0,1247,1251,5,126,0,0,1248,1251,5,141,0,0,1249,1251,
+		5,142,0,0,1250,1226,1,0,0,0,1250,1227,1,0,0,0,1250,1228,1,0,0,0,1250,1229,
+		1,0,0,0,1250,1230,1,0,0,0,1250,1231,1,0,0,0,1250,1232,1,0,0,0,1250,1233,
+		1,0,0,0,1250,1234,1,0,0,0,1250,1235,1,0,0,0,1250,1236,1,0,0,0,1250,1237,
+		1,0,0,0,1250,1238,1,0,0,0,1250,1239,1,0,0,0,1250,1240,1,0,0,0,1250,1241,
+		1,0,0,0,1250,1242,1,0,0,0,1250,1243,1,0,0,0,1250,1244,1,0,0,0,1250,1245,
+		1,0,0,0,1250,1246,1,0,0,0,1250,1247,1,0,0,0,1250,1248,1,0,0,0,1250,1249,
+		1,0,0,0,1251,209,1,0,0,0,1252,1253,7,15,0,0,1253,211,1,0,0,0,1254,1255,
+		7,16,0,0,1255,213,1,0,0,0,1256,1257,7,17,0,0,1257,215,1,0,0,0,133,224,
+		236,248,251,259,269,276,287,293,301,311,318,322,326,336,345,364,370,373,
+		376,379,388,391,400,403,406,409,422,425,428,431,458,462,469,475,477,480,
+		487,493,500,503,509,525,543,552,560,565,575,580,582,587,590,596,619,622,
+		634,637,645,653,656,659,665,681,687,703,709,717,724,734,741,752,762,766,
+		769,774,784,800,812,818,826,834,842,851,862,872,878,888,898,903,915,924,
+		930,936,942,955,964,987,1001,1015,1021,1023,1026,1033,1036,1041,1047,1054,
+		1059,1073,1081,1085,1087,1096,1106,1113,1121,1125,1134,1145,1147,1153,
+		1156,1170,1176,1182,1187,1193,1201,1206,1210,1218,1224,1250
 	};
 
 	public static readonly ATN _ATN =

@@ -5,7 +5,7 @@ namespace Coldpath.Notation.Syntax;
 /// <summary>A line of the header: each form may stand once, at the top; the binder says so when not.</summary>
 public abstract record HeaderSyntax(Span Span) : StatementSyntax(Span);
 
-/// <summary><c>panel "Quarry dewatering, pump 3"</c>.</summary>
+/// <summary><c>panel "Quarry dewatering, pump 3"</c>, or <c>site "North quarry"</c>.</summary>
 public sealed record PanelNameSyntax(TextSyntax Name, Span Span) : HeaderSyntax(Span);
 
 /// <summary><c>drawing QD-31 revision B</c>.</summary>

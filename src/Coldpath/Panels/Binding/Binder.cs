@@ -3,6 +3,7 @@ using Coldpath.Findings;
 using Coldpath.Notation;
 using Coldpath.Notation.Syntax;
 using Coldpath.Panels.Flattening;
+using Coldpath.Panels.Sites;
 using Coldpath.Wiring;
 
 namespace Coldpath.Panels.Binding;
@@ -22,7 +23,7 @@ internal sealed class Binder
     private readonly Naming naming;
     private readonly Points points;
 
-    public Binder(ParseResult parsed, IReadOnlyList<Finding> ofKinds, MakeDevice make)
+    public Binder(ParseResult parsed, IReadOnlyList<Finding> ofKinds, MakeDevice make, Neighbours neighbours)
     {
         syntax = parsed.Panel;
         findings.Add(parsed.Findings);
@@ -30,6 +31,7 @@ internal sealed class Binder
         header = Header.Bind(syntax, findings);
         nodes = Nodes.Of(syntax);
         devices = new DeviceBinding(syntax, header, make, findings);
+        AddNeighbours(neighbours);
         ReportClashes();
         reader = new RefReader(devices.Roster, nodes, syntax.BrokenWords, findings);
         var readings = WiredDevices().ToList();
@@ -39,6 +41,7 @@ internal sealed class Binder
         joined = wiring.Bind(syntax, nodes);
         naming = new Naming(devices.Known, joined.Nets.InOrder);
         points = new Points(joined, terminals, naming, findings);
+        ReportPassed();
     }
 
     public BoundResult Bind()
@@ -132,6 +135,23 @@ internal sealed class Binder
                 known[reading.Tag] = knowledge;
         }
         return known;
+    }
+
+    /// <summary>Devices of other panels that the lines of a site speak of.</summary>
+    private void AddNeighbours(Neighbours neighbours)
+    {
+        if (neighbours.AreNone)
+            return;
+        foreach (var name in SpokenNames.In(syntax).Distinct())
+            if (neighbours.Find(name) is { } device)
+                devices.Roster.AddNeighbour(device);
+    }
+
+    private void ReportPassed()
+    {
+        foreach (var (reference, role) in syntax.Statements.SelectMany(References.In))
+            if (role == Role.Passes && reader.Read(reference) is DeviceReading { Device.IsNeighbour: true } device)
+                findings.Add(SiteFindings.Passed(reference, device.Tag));
     }
 
     private void ReportClashes()

@@ -38,6 +38,7 @@ internal sealed class DeviceBinding
     ) =>
         [
             .. from device in Roster.InOrder
+            where !device.IsNeighbour
             let said = made[device.Tag]
             where said.Blueprint is not null
             select new PlacedDevice

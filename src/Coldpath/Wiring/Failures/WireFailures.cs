@@ -29,7 +29,7 @@ internal sealed class WireFailures
     public static Netlist AddTo(Netlist netlist, Func<string, bool> chosen)
     {
         var failures = new WireFailures(netlist, chosen);
-        var renamed = new NetRenaming(failures.ends).Of(netlist);
+        var renamed = new NetlistRenaming(failures.ends).Of(netlist);
         return renamed with
         {
             Nets = [.. renamed.Nets, .. failures.ends.Values],

@@ -1,0 +1,56 @@
+using Coldpath.Wiring;
+
+namespace Coldpath.Sites;
+
+/// <summary>What a part of a site can do to nets that it shares with another part, in any of its states.</summary>
+/// <param name="Feeds">What may reach each net from sources in that part, the best grade of each.</param>
+/// <param name="Ties">Pairs of nets that it may link, the best grade of each.</param>
+internal sealed record Outline(IReadOnlyList<Feed> Feeds, IReadOnlyList<Tie> Ties)
+{
+    public static readonly Outline Nothing = new([], []);
+
+    public bool Says(Outline other) => Feeds.SequenceEqual(other.Feeds) && Ties.SequenceEqual(other.Ties);
+
+    /// <summary>All that any of them may do.</summary>
+    public static Outline OfAll(IEnumerable<Outline> outlines)
+    {
+        var all = outlines.ToArray();
+        return all.Length == 1
+            ? all[0]
+            : new(Best(all.SelectMany(o => o.Feeds)), Best(all.SelectMany(o => o.Ties)));
+    }
+
+    /// <summary>Each conductor at each net once, at its best; in a total order.</summary>
+    public static IReadOnlyList<Feed> Best(IEnumerable<Feed> feeds) =>
+        [
+            .. feeds
+                .GroupBy(f => (f.Joint, f.Source.Name, f.Conductor.Name))
+                .Select(g => g.MinBy(f => f.Grade)!)
+                .OrderBy(f => f.Joint, StringComparer.Ordinal)
+                .ThenBy(f => f.Source.Name, StringComparer.Ordinal)
+                .ThenBy(f => f.Conductor.Name, StringComparer.Ordinal),
+        ];
+
+    public static IReadOnlyList<Tie> Best(IEnumerable<Tie> ties) =>
+        [
+            .. ties.GroupBy(t => (t.A, t.B))
+                .Select(g => g.MinBy(t => t.Grade)!)
+                .OrderBy(t => t.A, StringComparer.Ordinal)
+                .ThenBy(t => t.B, StringComparer.Ordinal),
+        ];
+}
+
+/// <summary>A conductor of a source that may reach a shared net.</summary>
+/// <param name="Joint">The shared net.</param>
+/// <param name="Grade">How well, at best.</param>
+internal sealed record Feed(Source Source, SupplyConductor Conductor, string Joint, Grade Grade);
+
+/// <summary>A supply, or a converter's output, as others see it.</summary>
+/// <param name="Name">In the site, "B0/MAINS".</param>
+/// <param name="Home">The part that holds it.</param>
+/// <param name="Supply">In that part's own names.</param>
+/// <param name="Earthed">Names of its conductors that are bonded to earth there.</param>
+internal sealed record Source(string Name, string Home, Supply Supply, EquatableList<string> Earthed);
+
+/// <summary>Two shared nets that may be linked.</summary>
+internal sealed record Tie(string A, string B, Grade Grade);

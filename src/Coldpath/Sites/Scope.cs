@@ -1,0 +1,55 @@
+using Coldpath.Panels.Sites;
+using Coldpath.Wiring;
+
+namespace Coldpath.Sites;
+
+/// <summary>Some parts of a site as one netlist, the rest standing for what it may do to them.</summary>
+internal sealed class Scope(Site site, Outlines outlines, IReadOnlyCollection<SitePart> parts)
+{
+    private readonly SiteNets nets = new(outlines.Parts);
+
+    /// <summary>In the site's names, failures included; with the site's own intents.</summary>
+    public Netlist Netlist()
+    {
+        var joined = Joined([.. outlines.Parts.Where(parts.Contains)]);
+        foreach (var bundle in outlines.Bundles)
+        {
+            var outside = bundle.Parts.Where(p => !parts.Contains(p)).ToArray();
+            if (outside.Length == 0 || outside.Length == bundle.Parts.Count)
+                continue;
+            var outline = outlines.From(outside, bundle);
+            joined = new Surroundings(joined, []).With(outside[0].Label, outline, nets.At);
+        }
+        return joined;
+    }
+
+    private Netlist Joined(IReadOnlyList<SitePart> chosen)
+    {
+        Netlist[] named = [.. chosen.Select(Named)];
+        var own = site.Own.Netlist!;
+        return own with
+        {
+            Nets = [.. named.SelectMany(n => n.Nets).Distinct()],
+            Supplies = [.. named.SelectMany(n => n.Supplies)],
+            Converters = [.. named.SelectMany(n => n.Converters)],
+            Couplings = [.. named.SelectMany(n => n.Couplings)],
+            Variables = [.. named.SelectMany(n => n.Variables)],
+            Powered = [.. named.SelectMany(n => n.Powered)],
+            Elements = [.. named.SelectMany(n => n.Elements)],
+            Devices = [.. named.SelectMany(n => n.Devices)],
+            Loads = [.. named.SelectMany(n => n.Loads)],
+            Constraints = [.. named.SelectMany(n => n.Constraints)],
+            Pairs = [.. named.SelectMany(n => n.Pairs)],
+            Points = [.. named.SelectMany(n => n.Points).DistinctBy(p => p.Name)],
+            Intents = [.. own.Intents.Select(i => i with { When = Seen(i.When) })],
+            Assumed = [.. named.SelectMany(n => n.Assumed).Distinct()],
+        };
+    }
+
+    private Netlist Named(SitePart part) =>
+        new NetlistRenaming((_, net) => nets.Of(part, net), name => part.Prefix + name).Of(part.Whole);
+
+    /// <summary>The site's intents speak of its own nets.</summary>
+    private Expression Seen(Expression condition) =>
+        NetlistRenaming.Of(condition, net => net == site.Own.Netlist!.Earth ? net : nets.At(net));
+}
