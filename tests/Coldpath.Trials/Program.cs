@@ -1,11 +1,13 @@
 using System.Globalization;
 using Coldpath.Trials;
+using Coldpath.Trials.Sites;
 
 return args switch
 {
     ["fuzz", "parser", ..] => ParserFuzz.Run(Number(2, 200_000), Number(3, 1)),
     ["fuzz", "binder", ..] => BinderFuzz.Run(Number(2, 50_000), Number(3, 1)),
     ["limits", "parser"] => LargeInputs.Run(),
+    ["sites", .. var sizes] => SiteTrial.Run(sizes),
     ["start", .. var commands] => StartTrial.Run(commands),
     _ => Trials(),
 };

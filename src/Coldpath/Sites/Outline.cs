@@ -5,11 +5,15 @@ namespace Coldpath.Sites;
 /// <summary>What a part of a site can do to nets that it shares with another part, in any of its states.</summary>
 /// <param name="Feeds">What may reach each net from sources in that part, the best grade of each.</param>
 /// <param name="Ties">Pairs of nets that it may link, the best grade of each.</param>
-internal sealed record Outline(IReadOnlyList<Feed> Feeds, IReadOnlyList<Tie> Ties)
+/// <param name="Power">Nets that feed loads there through main poles.</param>
+internal sealed record Outline(IReadOnlyList<Feed> Feeds, IReadOnlyList<Tie> Ties, IReadOnlyList<string> Power)
 {
-    public static readonly Outline Nothing = new([], []);
+    public static readonly Outline Nothing = new([], [], []);
 
-    public bool Says(Outline other) => Feeds.SequenceEqual(other.Feeds) && Ties.SequenceEqual(other.Ties);
+    public bool Says(Outline other) =>
+        Feeds.SequenceEqual(other.Feeds)
+        && Ties.SequenceEqual(other.Ties)
+        && Power.SequenceEqual(other.Power);
 
     /// <summary>All that any of them may do.</summary>
     public static Outline OfAll(IEnumerable<Outline> outlines)
@@ -17,7 +21,11 @@ internal sealed record Outline(IReadOnlyList<Feed> Feeds, IReadOnlyList<Tie> Tie
         var all = outlines.ToArray();
         return all.Length == 1
             ? all[0]
-            : new(Best(all.SelectMany(o => o.Feeds)), Best(all.SelectMany(o => o.Ties)));
+            : new(
+                Best(all.SelectMany(o => o.Feeds)),
+                Best(all.SelectMany(o => o.Ties)),
+                [.. all.SelectMany(o => o.Power).Distinct().Order(StringComparer.Ordinal)]
+            );
     }
 
     /// <summary>Each conductor at each net once, at its best; in a total order.</summary>
@@ -30,6 +38,28 @@ internal sealed record Outline(IReadOnlyList<Feed> Feeds, IReadOnlyList<Tie> Tie
                 .ThenBy(f => f.Source.Name, StringComparer.Ordinal)
                 .ThenBy(f => f.Conductor.Name, StringComparer.Ordinal),
         ];
+
+    /// <summary>
+    /// What matters of the feeds at each net: every conductor that may come through switches alone; where there is none,
+    /// the one of the highest voltage that may come through loads. All of them come and go as they please, so what is
+    /// left out could bring about nothing more; earthed conductors make nothing live.
+    /// </summary>
+    public static IEnumerable<Feed> Deciding(IEnumerable<Feed> feeds) =>
+        feeds
+            .Where(f => f.Grade < Grade.Loose || !f.Source.Earthed.Contains(f.Conductor.Name))
+            .GroupBy(f => f.Joint)
+            .SelectMany(at =>
+                at.Any(f => f.Grade < Grade.Loose && !f.Source.Earthed.Contains(f.Conductor.Name))
+                    ? at.Where(f => f.Grade < Grade.Loose)
+                    :
+                    [
+                        .. at.Where(f => f.Grade < Grade.Loose),
+                        .. at.Where(f => f.Grade == Grade.Loose)
+                            .OrderBy(f => f.Source.Supply.ExtraLow)
+                            .ThenByDescending(f => Math.Abs(f.Conductor.Volts))
+                            .Take(1),
+                    ]
+            );
 
     public static IReadOnlyList<Tie> Best(IEnumerable<Tie> ties) =>
         [

@@ -80,6 +80,6 @@ internal sealed class Outlines
             .Select(t => new Link(part.Nets[t.A], part.Nets[t.B], t.Grade))
             .SelectMany(l => new[] { l, l with { A = l.B, B = l.A } })
             .ToLookup(l => l.A, StringComparer.Ordinal);
-        return new PartOutline(part, to, ties).Of(others.SelectMany(o => o.Feeds));
+        return new PartOutline(part, to, ties).Of(others);
     }
 }

@@ -15,6 +15,7 @@ internal sealed class PartCheck(Site site, Outlines outlines, SitePart part)
     public CheckReport Report(int failures, CancellationToken stop)
     {
         var netlist = Netlist();
+        if (System.Environment.GetEnvironmentVariable("SHOW") == part.Tag) { foreach (var v in netlist.Variables.Where(v => v.Class is null)) System.Console.WriteLine(v.Name); foreach (var e in netlist.Elements.Where(e=>e.Id.Contains('/') || e.Id.Contains("panel"))) System.Console.WriteLine(e.Id + " " + e.Type); }
         var behaviour = Behaviour.Judged(netlist.WithoutFailures(), stop);
         var evidence = new Evidence(Source, Panel(), netlist, behaviour, failures, stop);
         var report = Inspector.Inspect(evidence, stop);
@@ -35,13 +36,13 @@ internal sealed class PartCheck(Site site, Outlines outlines, SitePart part)
                 Intents = member.Bound.Netlist!.Intents,
             }
             : part.Whole with { Intents = [] };
-        foreach (var bundle in outlines.Of(part))
-        {
-            var label = bundle.Parts.First(p => p != part).Label;
-            own = new Surroundings(own, fed).With(label, outlines.Into(part, bundle), j => part.Nets[j]);
-        }
-        return own;
+        return new Surroundings(own, fed, s => s.Home == part.Tag ? net => net : null).With(
+            [.. outlines.Of(part).Select(b => (Label(b), outlines.Into(part, b)))],
+            joint => part.Nets[joint]
+        );
     }
+
+    private string Label(Bundle bundle) => bundle.Parts.First(p => p != part).Label;
 
     private SourceText Source => part.Member?.Source ?? site.Own.Panel.Devices[0].Span.Source;
 

@@ -1,4 +1,5 @@
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Sites;
 
@@ -6,16 +7,21 @@ namespace Coldpath.Sites;
 /// <param name="ties">What stands behind the part's other bundles may link of its nets.</param>
 internal sealed class PartOutline(SitePart part, Bundle to, ILookup<string, Link> ties)
 {
-    /// <param name="arriving">What may come from behind its other bundles.</param>
-    public Outline Of(IEnumerable<Feed> arriving)
+    /// <param name="others">What stands behind its other bundles.</param>
+    public Outline Of(IReadOnlyList<Outline> others)
     {
+        var arriving = others.SelectMany(o => o.Feeds);
+        var power = PowerNets.Of(part.Netlist, others.SelectMany(o => o.Power).Select(j => part.Nets[j]));
         var own =
             from source in part.Sources
             from conductor in source.Supply.Conductors
             from feed in Feeds(source, conductor, conductor.Net, Grade.Solid, source.Supply.Name)
             select feed;
         var passing = arriving.SelectMany(f => Feeds(f.Source, f.Conductor, part.Nets[f.Joint], f.Grade, ""));
-        return new Outline(Outline.Best(own.Concat(passing)), Outline.Best(Ties()));
+        return new Outline(
+            Outline.Best(own.Concat(passing)), Outline.Best(Ties()),
+            [.. to.Joints.Where(j => power.Contains(part.Nets[j])).Order(StringComparer.Ordinal)]
+        );
     }
 
     private IEnumerable<Feed> Feeds(Source source, SupplyConductor conductor, string net, Grade grade, string but)

@@ -12,16 +12,16 @@ internal sealed class Scope(Site site, Outlines outlines, IReadOnlyCollection<Si
     public Netlist Netlist()
     {
         var joined = Joined([.. outlines.Parts.Where(parts.Contains)]);
-        foreach (var bundle in outlines.Bundles)
-        {
-            var outside = bundle.Parts.Where(p => !parts.Contains(p)).ToArray();
-            if (outside.Length == 0 || outside.Length == bundle.Parts.Count)
-                continue;
-            var outline = outlines.From(outside, bundle);
-            joined = new Surroundings(joined, []).With(outside[0].Label, outline, nets.At);
-        }
-        return joined;
+        var neighbours =
+            from bundle in outlines.Bundles
+            let outside = bundle.Parts.Where(p => !parts.Contains(p)).ToArray()
+            where outside.Length > 0 && outside.Length < bundle.Parts.Count
+            select (outside[0].Label, outlines.From(outside, bundle));
+        return new Surroundings(joined, [], HomeOf).With([.. neighbours], nets.At);
     }
+
+    private Func<string, string>? HomeOf(Source source) =>
+        parts.FirstOrDefault(p => p.Tag == source.Home) is { } home ? net => nets.Of(home, net) : null;
 
     private Netlist Joined(IReadOnlyList<SitePart> chosen)
     {

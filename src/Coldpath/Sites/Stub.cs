@@ -11,30 +11,60 @@ internal sealed class Stub
     private const string Open = "open";
     private const string Closed = "closed";
 
-    private readonly string label;
     private readonly Func<string, string> netOf;
     private readonly List<Element> elements = [];
     private readonly List<Supply> supplies = [];
     private readonly List<Variable> variables = [];
+    private readonly List<Load> loads = [];
     private readonly List<string> nets = [];
     private readonly string earth;
 
-    /// <param name="label">What the other side is called: the tag of its things.</param>
     /// <param name="earth">The netlist's earth.</param>
     /// <param name="netOf">The netlist's net at a joint.</param>
-    public Stub(string label, string earth, Func<string, string> netOf) =>
-        (this.label, this.earth, this.netOf) = (label, earth, netOf);
+    public Stub(string earth, Func<string, string> netOf) => (this.earth, this.netOf) = (earth, netOf);
 
-    /// <summary>A free link between nets of joints: a load that takes current or not, or a contact.</summary>
-    public void Link(IReadOnlyList<string> joints, Grade grade)
+    /// <summary>A load that takes current from nets of joints or not, as it pleases.</summary>
+    /// <param name="label">What the other side is called: the tag of its things.</param>
+    /// <param name="joints">Two or more.</param>
+    /// <param name="power">It is fed through main poles.</param>
+    public void Load(string label, IReadOnlyList<string> joints, bool power)
     {
-        var isLoad = grade == Grade.Loose;
-        var own = isLoad ? $"takes{Number(variables.Count)}" : $"{joints[0]}-{joints[1]}";
-        var variable = Free($"{label}.{own}", label, isLoad ? "nothing" : Open, isLoad ? "current" : Closed);
-        var closed = new VariableIs(variable.Name, variable.Values[1]);
-        foreach (var joint in joints.Skip(1))
-            Add($"{label}.{joints[0]}-{joint}", label, netOf(joints[0]), netOf(joint), TypeOf(grade), closed);
+        var first = netOf(joints[0]);
+        var variable = Free($"{label}.load at {first}", label, "off", "on");
+        var before = elements.Count;
+        foreach (var net in joints.Skip(1).Select(netOf))
+            Add($"{label}.load {first}-{net}", label, first, net, Grade.Loose, new VariableIs(variable.Name, "on"), power);
+        if (power)
+            loads.Add(
+                new Load
+                {
+                    Name = variable.Name,
+                    Elements = [.. elements.Skip(before).Select(e => e.Id)],
+                    Terminals = [.. joints.Select(netOf)],
+                }
+            );
     }
+
+    /// <summary>Contacts that link nets of joints or not, as they please; those between the same devices are poles of one.</summary>
+    /// <param name="label">What the other side is called: the tag of its things.</param>
+    /// <param name="groups">The joints that a pole links, two or more.</param>
+    /// <param name="grade">How well they conduct.</param>
+    public void Contacts(string label, IEnumerable<IReadOnlyList<string>> groups, Grade grade)
+    {
+        foreach (var poles in groups.GroupBy(g => string.Join(' ', g.Select(j => DeviceOf(netOf(j))).Distinct())))
+        {
+            var (first, second) = (netOf(poles.First()[0]), netOf(poles.First()[1]));
+            var variable = Free($"{label}.{first}-{second}", label, Open, Closed);
+            foreach (var pole in poles)
+                foreach (var net in pole.Skip(1).Select(netOf))
+                {
+                    var closed = new VariableIs(variable.Name, Closed);
+                    Add($"{label}.{netOf(pole[0])}-{net}", label, netOf(pole[0]), net, grade, closed);
+                }
+        }
+    }
+
+    private static string DeviceOf(string net) => net.Split(':')[0];
 
     /// <summary>A source that may feed nets of joints.</summary>
     /// <param name="source">As its own part describes it.</param>
@@ -58,6 +88,22 @@ internal sealed class Stub
             Arrive(source, [.. arriving]);
     }
 
+    /// <summary>A source of the netlist itself that may come back from outside.</summary>
+    /// <param name="feeds">Where its conductors arrive, and how.</param>
+    /// <param name="netOfOwn">The netlist's net of a conductor, by the net it has where it is at home.</param>
+    public void Return(IEnumerable<Feed> feeds, Func<string, string> netOfOwn)
+    {
+        foreach (var feed in feeds)
+        {
+            var (from, to) = (netOfOwn(feed.Conductor.Net), netOf(feed.Joint));
+            if (from == to)
+                continue;
+            var label = $"{feed.Source.Name} outside";
+            var variable = Free($"{label}.{from}-{to}", label, Open, Closed);
+            Add($"{label}.{from}-{to}", label, from, to, feed.Grade, new VariableIs(variable.Name, Closed));
+        }
+    }
+
     /// <summary>The netlist with all of this in it.</summary>
     public Netlist AddTo(Netlist netlist) =>
         netlist with
@@ -66,6 +112,7 @@ internal sealed class Stub
             Elements = [.. netlist.Elements, .. elements],
             Supplies = [.. netlist.Supplies, .. supplies],
             Variables = [.. netlist.Variables, .. variables],
+            Loads = [.. netlist.Loads, .. loads],
             Devices = [.. netlist.Devices, .. Devices()],
         };
 
@@ -80,7 +127,16 @@ internal sealed class Stub
         var net = NetOf(source, conductor);
         nets.Add(net);
         if (source.Earthed.Contains(conductor.Name))
-            Add($"{net} bond", source.Name, net, earth, ElementType.Conductor, Expression.True);
+            elements.Add(
+                new Element
+                {
+                    Id = $"{net} bond",
+                    Device = source.Name,
+                    A = net,
+                    B = earth,
+                    Type = ElementType.Conductor,
+                }
+            );
         return conductor with { Net = net, Present = Expression.True };
     }
 
@@ -95,14 +151,22 @@ internal sealed class Stub
             var closed = Expression.True;
             if (feeds.Count > 1)
             {
-                var variable = Free($"{from} at {feed.Joint}", source.Name, Open, Closed);
+                var variable = Free($"{from} at {netOf(feed.Joint)}", source.Name, Open, Closed);
                 closed = new VariableIs(variable.Name, Closed);
             }
-            Add($"{from}-{feed.Joint}", source.Name, from, netOf(feed.Joint), TypeOf(feed.Grade), closed);
+            Add($"{from}-{netOf(feed.Joint)}", source.Name, from, netOf(feed.Joint), feed.Grade, closed);
         }
     }
 
-    private void Add(string id, string device, string a, string b, ElementType type, Expression closed) =>
+    private void Add(
+        string id,
+        string device,
+        string a,
+        string b,
+        Grade grade,
+        Expression closed,
+        bool power = false
+    ) =>
         elements.Add(
             new Element
             {
@@ -110,8 +174,9 @@ internal sealed class Stub
                 Device = device,
                 A = a,
                 B = b,
-                Type = type,
+                Type = TypeOf(grade),
                 Closed = closed,
+                Power = power,
             }
         );
 
@@ -142,7 +207,4 @@ internal sealed class Stub
             Grade.Load => ElementType.Series,
             _ => ElementType.Load,
         };
-
-    private static string Number(int count) =>
-        count == 0 ? "" : $" {(count + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)}";
 }

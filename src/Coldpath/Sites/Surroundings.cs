@@ -6,37 +6,62 @@ namespace Coldpath.Sites;
 /// A netlist of a part of a site together with what the rest of the site may do to it. Supplies that the site feeds stay
 /// in the netlist: they may come and go at any time, which is all that can happen to them from outside.
 /// </summary>
-internal sealed class Surroundings(Netlist netlist, IReadOnlyList<FedSupply> fed)
+/// <param name="netlist">Of the part.</param>
+/// <param name="fed">Supplies of it that the site feeds.</param>
+/// <param name="homeOf">For a source that lies in the netlist itself the net of a conductor of it, by the conductor's own.</param>
+internal sealed class Surroundings(
+    Netlist netlist,
+    IReadOnlyList<FedSupply> fed,
+    Func<Source, Func<string, string>?> homeOf
+)
 {
+    private readonly HashSet<string> earthed = Spread.Earthed(netlist);
     private readonly HashSet<string> fedJoints = [.. fed.SelectMany(f => f.Joints.Values)];
 
-    /// <param name="label">What the other side is called.</param>
-    /// <param name="outline">What it may do.</param>
+    /// <param name="neighbours">What each of the other sides is called, and what it may do.</param>
     /// <param name="netOf">The netlist's net at a joint.</param>
-    public Netlist With(string label, Outline outline, Func<string, string> netOf)
+    public Netlist With(IReadOnlyList<(string Label, Outline Outline)> neighbours, Func<string, string> netOf)
     {
-        var stub = new Stub(label, netlist.Earth, netOf);
-        foreach (var supply in fed)
-            foreach (var group in Grouped(outline.Ties.Where(t => IsOf(supply, t))))
-                stub.Link(group, Grade.Loose);
-        var ties = Graded(outline.Ties.Where(t => !fedJoints.Contains(t.A) && !fedJoints.Contains(t.B)), netOf);
-        foreach (var sort in ties.GroupBy(t => t.Grade).OrderBy(g => g.Key))
-            foreach (var group in Grouped(sort))
-                stub.Link(group, sort.Key);
-        foreach (var source in outline.Feeds.GroupBy(f => f.Source))
-            if (Strays(source.Key, [.. source], outline) is { Length: > 0 } strays)
-                stub.Feed(source.Key, GroupOf(source.Key, outline), strays);
+        var stub = new Stub(netlist.Earth, netOf);
+        foreach (var (label, outline) in neighbours)
+            AddLinks(stub, label, outline, netOf);
+        var all = Outline.OfAll(neighbours.Select(n => n.Outline));
+        var strays = Outline.Deciding(all.Feeds.Where(f => IsStray(f, all)));
+        foreach (var feeds in strays.GroupBy(f => f.Source))
+            if (homeOf(feeds.Key) is { } ownNet)
+                stub.Return(feeds, ownNet);
+            else
+                stub.Feed(feeds.Key, GroupOf(feeds.Key, all), [.. feeds]);
         return stub.AddTo(netlist);
     }
+
+    private void AddLinks(Stub stub, string label, Outline outline, Func<string, string> netOf)
+    {
+        foreach (var supply in fed)
+            foreach (var group in Grouped(outline.Ties.Where(t => IsOf(supply, t) && !IsEarthed(t, netOf))))
+                stub.Load(label, group, power: false);
+        var ties = Graded(outline.Ties.Where(t => !fedJoints.Contains(t.A) && !fedJoints.Contains(t.B)), netOf);
+        foreach (var sort in ties.GroupBy(t => t.Grade).OrderBy(g => g.Key))
+            if (sort.Key < Grade.Loose)
+                stub.Contacts(label, Grouped(sort), sort.Key);
+            else
+                foreach (var group in Grouped(sort.Where(t => IsPower(outline, t) || !IsEarthed(t, netOf))))
+                    stub.Load(label, group, group.All(outline.Power.Contains));
+    }
+
+    /// <summary>A load between a conductor and the earthed one makes nothing live.</summary>
+    private bool IsEarthed(Tie tie, Func<string, string> netOf) =>
+        earthed.Contains(netOf(tie.A)) || earthed.Contains(netOf(tie.B));
+
+    private static bool IsPower(Outline outline, Tie tie) =>
+        outline.Power.Contains(tie.A) && outline.Power.Contains(tie.B);
 
     private static bool IsOf(FedSupply supply, Tie tie) =>
         supply.Joints.Values.Contains(tie.A) && supply.Joints.Values.Contains(tie.B);
 
-    /// <summary>What arrives elsewhere than at a supply that it feeds.</summary>
-    private Feed[] Strays(Source source, Feed[] feeds, Outline outline) =>
-        fed.Any(f => f.IsFedBy(source, outline))
-            ? [.. feeds.Where(f => !fedJoints.Contains(f.Joint))]
-            : feeds;
+    /// <summary>It arrives elsewhere than at a supply that it feeds.</summary>
+    private bool IsStray(Feed feed, Outline outline) =>
+        !fedJoints.Contains(feed.Joint) || !fed.Any(f => f.IsFedBy(feed.Source, outline));
 
     private string GroupOf(Source source, Outline outline) =>
         fed.FirstOrDefault(f => f.IsFedBy(source, outline) && f.Fits(source, outline))?.Supply.Group

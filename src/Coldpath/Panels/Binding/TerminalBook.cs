@@ -17,9 +17,11 @@ internal sealed class TerminalBook
             terminals.Add(
                 device.Tag,
                 new TerminalSet([
-                    .. Markings.TerminalsOf(device.Blueprint!),
-                    .. contacts.TerminalsOf(device.Tag),
-                    .. named[device.Tag].SelectMany(n => n).Select(n => n.Text).Distinct(),
+                    .. Markings
+                        .TerminalsOf(device.Blueprint!)
+                        .Concat(contacts.TerminalsOf(device.Tag))
+                        .Concat(named[device.Tag].SelectMany(n => n).Select(n => n.Text))
+                        .Distinct(),
                 ])
             );
     }
