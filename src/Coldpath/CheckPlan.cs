@@ -28,7 +28,8 @@ public sealed class CheckPlan
     /// <param name="source">The description of a panel or of a site.</param>
     /// <param name="stop">Ends the work early.</param>
     /// <param name="failures">How many failures the checks that ask for failures reckon with.</param>
-    public static CheckPlan Of(SourceText source, CancellationToken stop, int failures = 1)
+    /// <param name="shares">Panels of a site with one text and the same surroundings are searched once.</param>
+    public static CheckPlan Of(SourceText source, CancellationToken stop, int failures = 1, bool shares = true)
     {
         var parsed = PanelParser.Parse(source);
         if (!SiteBinder.IsSite(parsed.Panel))
@@ -38,7 +39,7 @@ public sealed class CheckPlan
             ? new(source.Name, [new CheckPiece(source.Name, () => Workbench.Unreadable(source, findings))], [])
             : new(
                 source.Name,
-                [.. new SiteInspector(site).Pieces(failures, stop)],
+                [.. new SiteInspector(site, shares).Pieces(failures, stop)],
                 [.. site.Members.Select(m => m.Source.Name).Distinct()]
             );
     }

@@ -8,13 +8,19 @@ public static class Inspector
 {
     /// <param name="evidence">What it amounts to.</param>
     /// <param name="stop">Ends the work early; the report then says that it is not complete.</param>
-    public static CheckReport Inspect(Evidence evidence, CancellationToken stop)
+    public static CheckReport Inspect(Evidence evidence, CancellationToken stop) =>
+        Inspect(evidence, Catalogue.All, stop);
+
+    /// <param name="evidence">What it amounts to.</param>
+    /// <param name="checks">Those to be made.</param>
+    /// <param name="stop">Ends the work early; the report then says that it is not complete.</param>
+    public static CheckReport Inspect(Evidence evidence, IReadOnlyList<Check> checks, CancellationToken stop)
     {
         var findings = new List<Finding>();
         var made = new List<string>();
         var notMade = new List<NotChecked>();
         var incomplete = new List<string>();
-        foreach (var check in Catalogue.All)
+        foreach (var check in checks)
         {
             try
             {

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Findings;
 using Coldpath.Inspection;
@@ -7,40 +8,72 @@ using Coldpath.Wiring;
 
 namespace Coldpath.Sites;
 
-/// <summary>Checks one part of a site, with what the rest may do to it.</summary>
-internal sealed class PartCheck(Site site, Outlines outlines, SitePart part)
+/// <summary>
+/// Checks one part of a site, with what the rest may do to it. The rest bears stand-in names during the search, so that
+/// parts which are described by one text and surrounded alike are searched once.
+/// </summary>
+internal sealed class PartCheck
 {
-    private readonly IReadOnlyList<FedSupply> fed = FedSupply.Of(part);
+    private readonly Site site;
+    private readonly Outlines outlines;
+    private readonly SitePart part;
+    private readonly IReadOnlyList<FedSupply> fed;
+    private readonly StandIns standIns = new();
+    private readonly Netlist own;
+    private readonly Stub stub;
 
-    public CheckReport Report(int failures, CancellationToken stop)
+    public PartCheck(Site site, Outlines outlines, SitePart part)
     {
-        var netlist = Netlist();
-        if (System.Environment.GetEnvironmentVariable("SHOW") == part.Tag) { foreach (var v in netlist.Variables.Where(v => v.Class is null)) System.Console.WriteLine(v.Name); foreach (var e in netlist.Elements.Where(e=>e.Id.Contains('/') || e.Id.Contains("panel"))) System.Console.WriteLine(e.Id + " " + e.Type); }
-        var behaviour = Behaviour.Judged(netlist.WithoutFailures(), stop);
-        var evidence = new Evidence(Source, Panel(), netlist, behaviour, failures, stop);
-        var report = Inspector.Inspect(evidence, stop);
+        (this.site, this.outlines, this.part) = (site, outlines, part);
+        fed = FedSupply.Of(part);
+        own = part.Member is { } member
+            ? member.Bound.Netlist! with { Elements = [.. member.Bound.Netlist!.Elements, .. part.Jumpers] }
+            : part.Whole with { Intents = [] };
+        stub = Surroundings();
+    }
+
+    /// <param name="failures">How many may happen.</param>
+    /// <param name="alike">What was found of parts alike; null to search each by itself.</param>
+    /// <param name="stop">Ends the work early.</param>
+    public CheckReport Report(
+        int failures,
+        ConcurrentDictionary<(SourceText, string), Lazy<CheckReport>>? alike,
+        CancellationToken stop
+    )
+    {
+        var report = alike is null
+            ? Search(failures, stop)
+            : alike
+                .GetOrAdd((Source, $"{part.Tag}\n{stub.Signature}"[Shared..]), _ => new(() => Search(failures, stop)))
+                .Value;
+        report = Renamed.Of(report, standIns);
         return report with
         {
-            Findings = [.. Unfit(), .. report.Findings.Where(IsOwn)],
+            Findings = [.. Unfit(), .. report.Findings],
             Assumed = [.. report.Assumed, .. Assumed()],
         };
     }
 
+    /// <summary>The site's own devices are one text, and told apart by their tags.</summary>
+    private int Shared => part.Member is null ? 0 : part.Tag.Length + 1;
+
     /// <summary>In the part's own names, with supplies that the site feeds, and with stubs for all that is joined to it.</summary>
-    public Netlist Netlist()
+    public Netlist Netlist => stub.AddTo(own);
+
+    private CheckReport Search(int failures, CancellationToken stop)
     {
-        var own = part.Member is { } member
-            ? member.Bound.Netlist! with
-            {
-                Elements = [.. member.Bound.Netlist!.Elements, .. part.Jumpers],
-                Intents = member.Bound.Netlist!.Intents,
-            }
-            : part.Whole with { Intents = [] };
-        return new Surroundings(own, fed, s => s.Home == part.Tag ? net => net : null).With(
-            [.. outlines.Of(part).Select(b => (Label(b), outlines.Into(part, b)))],
+        var netlist = Netlist;
+        var behaviour = Behaviour.Judged(netlist.WithoutFailures(), stop);
+        var evidence = new Evidence(Source, Panel(), netlist, behaviour, failures, stop);
+        var report = Inspector.Inspect(evidence, stop);
+        return report with { Findings = [.. report.Findings.Where(IsOwn)] };
+    }
+
+    private Stub Surroundings() =>
+        new Surroundings(own, fed, s => s.Home == part.Tag ? net => net : null).Stub(
+            [.. outlines.Of(part).Select(b => (standIns.For(Label(b)), standIns.For(outlines.Into(part, b), part.Tag)))],
             joint => part.Nets[joint]
         );
-    }
 
     private string Label(Bundle bundle) => bundle.Parts.First(p => p != part).Label;
 
@@ -52,13 +85,13 @@ internal sealed class PartCheck(Site site, Outlines outlines, SitePart part)
         if (part.Member is { } member)
             return member.Bound.Panel with { Leaving = Leaving(member.Bound.Panel, leaving) };
         var tags = part.Whole.Devices.Select(d => d.Tag).ToHashSet(StringComparer.Ordinal);
-        var own = site.Own.Panel;
-        return own with
+        var all = site.Own.Panel;
+        return all with
         {
-            Devices = [.. own.Devices.Where(d => tags.Contains(d.Tag))],
-            Leaving = Leaving(own, leaving),
-            Waivers = [],
-            Untraced = [.. own.Untraced.Where(u => tags.Contains(u.Device))],
+            Devices = [.. all.Devices.Where(d => tags.Contains(d.Tag))],
+            Leaving = Leaving(all, leaving),
+            Waivers = [.. all.Waivers.Where(w => w.On.Any(tags.Contains))],
+            Untraced = [.. all.Untraced.Where(u => tags.Contains(u.Device))],
         };
     }
 
@@ -68,8 +101,8 @@ internal sealed class PartCheck(Site site, Outlines outlines, SitePart part)
     /// <summary>What only other parts are to blame for is found there.</summary>
     private bool IsOwn(Finding finding) =>
         finding.Devices.Count == 0
-        || finding.Devices.Any(d => part.Whole.Devices.Any(own => own.Tag == d))
-        || finding.Points.Count > 0;
+        || finding.Points.Count > 0
+        || finding.Devices.Any(d => part.Whole.Devices.Any(device => device.Tag == d));
 
     private IEnumerable<Finding> Unfit() =>
         from supply in fed
@@ -84,10 +117,6 @@ internal sealed class PartCheck(Site site, Outlines outlines, SitePart part)
         foreach (var supply in fed)
             yield return $"{supply.Tag} comes from {Evidence.List(Feeding(supply), "nothing in the site")}: "
                 + "it may come and go at any time, each of its conductors by itself";
-        foreach (var bundle in outlines.Of(part))
-            if (outlines.Into(part, bundle).Ties.Count > 0)
-                yield return "what else the site joins to "
-                    + $"{Evidence.Some(bundle.Joints.Select(j => part.Nets[j]))} may take current or not, at any time";
     }
 
     private IEnumerable<string> Feeding(FedSupply supply) =>

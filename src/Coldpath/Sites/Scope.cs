@@ -1,3 +1,4 @@
+using Coldpath.Panels;
 using Coldpath.Panels.Sites;
 using Coldpath.Wiring;
 
@@ -7,11 +8,12 @@ namespace Coldpath.Sites;
 internal sealed class Scope(Site site, Outlines outlines, IReadOnlyCollection<SitePart> parts)
 {
     private readonly SiteNets nets = new(outlines.Parts);
+    private readonly SitePart[] chosen = [.. outlines.Parts.Where(parts.Contains)];
 
     /// <summary>In the site's names, failures included; with the site's own intents.</summary>
     public Netlist Netlist()
     {
-        var joined = Joined([.. outlines.Parts.Where(parts.Contains)]);
+        var joined = Joined(chosen);
         var neighbours =
             from bundle in outlines.Bundles
             let outside = bundle.Parts.Where(p => !parts.Contains(p)).ToArray()
@@ -19,6 +21,27 @@ internal sealed class Scope(Site site, Outlines outlines, IReadOnlyCollection<Si
             select (outside[0].Label, outlines.From(outside, bundle));
         return new Surroundings(joined, [], HomeOf).With([.. neighbours], nets.At);
     }
+
+    /// <summary>What the chosen parts are made of, in the site's names.</summary>
+    public Panel Panel() =>
+        site.Own.Panel with
+        {
+            Devices = [.. chosen.SelectMany(Devices)],
+            Nets = [],
+            Chains = [],
+            Bonds = [],
+            Untraced = [.. chosen.SelectMany(Untraced)],
+        };
+
+    private IEnumerable<PlacedDevice> Devices(SitePart part) =>
+        part.Member is { } member
+            ? member.Bound.Panel.Devices.Select(d => d with { Tag = member.Named(d.Tag) })
+            : site.Own.Panel.Devices.Where(d => part.Whole.Devices.Any(own => own.Tag == d.Tag));
+
+    private static IEnumerable<UntracedPoint> Untraced(SitePart part) =>
+        part.Member is { } member
+            ? member.Bound.Panel.Untraced.Select(u => u with { Point = member.Named(u.Point) })
+            : [];
 
     private Func<string, string>? HomeOf(Source source) =>
         parts.FirstOrDefault(p => p.Tag == source.Home) is { } home ? net => nets.Of(home, net) : null;
@@ -42,8 +65,15 @@ internal sealed class Scope(Site site, Outlines outlines, IReadOnlyCollection<Si
             Pairs = [.. named.SelectMany(n => n.Pairs)],
             Points = [.. named.SelectMany(n => n.Points).DistinctBy(p => p.Name)],
             Intents = [.. own.Intents.Select(i => i with { When = Seen(i.When) })],
-            Assumed = [.. named.SelectMany(n => n.Assumed).Distinct()],
+            Assumed = [.. named.SelectMany(n => n.Assumed).Distinct(), .. Followed()],
         };
+    }
+
+    private IEnumerable<string> Followed()
+    {
+        if (chosen.Length < outlines.Parts.Count)
+            yield return $"of the site {string.Join(", ", chosen.Select(p => p.Tag))} were followed; the rest may do to them "
+                + "whatever its wiring allows";
     }
 
     private Netlist Named(SitePart part) =>

@@ -1,6 +1,7 @@
+using System.Collections.Concurrent;
+using Coldpath.Findings;
 using Coldpath.Inspection;
 using Coldpath.Panels.Sites;
-using Coldpath.Wiring;
 
 namespace Coldpath.Sites;
 
@@ -8,21 +9,28 @@ namespace Coldpath.Sites;
 /// Checks a site part by part. Each part is searched by itself, with what the rest of the site may do to it, so the work
 /// grows with the number of parts and not with what they could do together.
 /// </summary>
-public sealed class SiteInspector(Site site)
+/// <param name="site">The site.</param>
+/// <param name="shares">Parts of one text, surrounded alike, are searched once.</param>
+public sealed class SiteInspector(Site site, bool shares = true)
 {
     private readonly Outlines outlines = new(site);
+    private readonly ConcurrentDictionary<(SourceText, string), Lazy<CheckReport>>? alike = shares ? new() : null;
 
-    /// <summary>In the order of the text; the site's own devices after the panels.</summary>
-    public IEnumerable<CheckPiece> Pieces(int failures, CancellationToken stop) =>
-        outlines
-            .Parts.Where(p => p.Member is not null || p.Netlist.Variables.Count > 0)
-            .Select(part => new CheckPiece(part.Tag, () => Check(part, failures, stop)));
-
-    private CheckReport Check(SitePart part, int failures, CancellationToken stop)
+    /// <summary>In the order of the text; the site's own devices after the panels, then its intents.</summary>
+    public IEnumerable<CheckPiece> Pieces(int failures, CancellationToken stop)
     {
-        var report = new PartCheck(site, outlines, part).Report(failures, stop);
-        return report with { Panel = Name(part) };
+        foreach (var part in outlines.Parts)
+            if (part.Member is not null || part.Netlist.Variables.Count > 0)
+                yield return new CheckPiece(part.Tag, () => Check(part, failures, stop));
+        if (site.Own.Netlist!.Intents.Count > 0)
+            yield return new CheckPiece("the site's intents", () => SiteIntents.Report(site, outlines, failures, stop));
     }
+
+    private CheckReport Check(SitePart part, int failures, CancellationToken stop) =>
+        new PartCheck(site, outlines, part).Report(failures, alike, stop) with
+        {
+            Panel = Name(part),
+        };
 
     private string Name(SitePart part) =>
         part.Member is { } member

@@ -19,7 +19,7 @@ internal sealed class SiteNets
         net == part.Netlist.Earth ? net : Root(part.Prefix + net);
 
     /// <summary>The net at a joint.</summary>
-    public string At(string joint) => Root(Joint(joint));
+    public string At(string joint) => Root(Joint(joint)).TrimStart('\n');
 
     private static string Joint(string joint) => $"\n{joint}";
 

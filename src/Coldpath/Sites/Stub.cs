@@ -23,22 +23,24 @@ internal sealed class Stub
     /// <param name="netOf">The netlist's net at a joint.</param>
     public Stub(string earth, Func<string, string> netOf) => (this.earth, this.netOf) = (earth, netOf);
 
-    /// <summary>A load that takes current from nets of joints or not, as it pleases.</summary>
+    /// <summary>
+    /// A load that may take current from nets of joints. It always stands there: with a load that comes and goes nothing
+    /// more can be live, since what loads bring about is optional wherever it moves anything.
+    /// </summary>
     /// <param name="label">What the other side is called: the tag of its things.</param>
     /// <param name="joints">Two or more.</param>
     /// <param name="power">It is fed through main poles.</param>
     public void Load(string label, IReadOnlyList<string> joints, bool power)
     {
         var first = netOf(joints[0]);
-        var variable = Free($"{label}.load at {first}", label, "off", "on");
         var before = elements.Count;
         foreach (var net in joints.Skip(1).Select(netOf))
-            Add($"{label}.load {first}-{net}", label, first, net, Grade.Loose, new VariableIs(variable.Name, "on"), power);
+            Add($"{label}.load {first}-{net}", label, first, net, Grade.Loose, Expression.True, power);
         if (power)
             loads.Add(
                 new Load
                 {
-                    Name = variable.Name,
+                    Name = $"{label}.load at {first}",
                     Elements = [.. elements.Skip(before).Select(e => e.Id)],
                     Terminals = [.. joints.Select(netOf)],
                 }
@@ -104,6 +106,22 @@ internal sealed class Stub
         }
     }
 
+    /// <summary>All of it in one text: stubs of one text are the same.</summary>
+    public string Signature =>
+        string.Join(
+            '\n',
+            [
+                .. elements.Select(e => $"{e.Id} {e.Device} {e.A} {e.B} {e.Type} {e.Power} {e.Closed}"),
+                .. variables.Select(v => $"{v.Name} {v.Rest}"),
+                .. supplies.SelectMany(u =>
+                    u.Conductors.Select(c =>
+                        $"{u.Name} {u.Group} {u.Direct} {u.ExtraLow} {u.Limited} {u.Ohms} {u.Store} {c.Name} {c.Net} "
+                        + $"{c.Volts:R} {c.Degrees:R} {c.Polarity}"
+                    )
+                ),
+            ]
+        );
+
     /// <summary>The netlist with all of this in it.</summary>
     public Netlist AddTo(Netlist netlist) =>
         netlist with
@@ -117,8 +135,9 @@ internal sealed class Stub
         };
 
     private IEnumerable<NetlistDevice> Devices() =>
-        variables
-            .Select(v => v.Device)
+        elements
+            .Select(e => e.Device)
+            .Concat(variables.Select(v => v.Device))
             .Distinct()
             .Select(tag => new NetlistDevice { Tag = tag, Kind = "other panel" });
 

@@ -20,7 +20,11 @@ internal sealed class Surroundings(
 
     /// <param name="neighbours">What each of the other sides is called, and what it may do.</param>
     /// <param name="netOf">The netlist's net at a joint.</param>
-    public Netlist With(IReadOnlyList<(string Label, Outline Outline)> neighbours, Func<string, string> netOf)
+    public Netlist With(IReadOnlyList<(string Label, Outline Outline)> neighbours, Func<string, string> netOf) =>
+        Stub(neighbours, netOf).AddTo(netlist);
+
+    /// <summary>What the rest of the site may do, in the netlist's names.</summary>
+    public Stub Stub(IReadOnlyList<(string Label, Outline Outline)> neighbours, Func<string, string> netOf)
     {
         var stub = new Stub(netlist.Earth, netOf);
         foreach (var (label, outline) in neighbours)
@@ -32,7 +36,7 @@ internal sealed class Surroundings(
                 stub.Return(feeds, ownNet);
             else
                 stub.Feed(feeds.Key, GroupOf(feeds.Key, all), [.. feeds]);
-        return stub.AddTo(netlist);
+        return stub;
     }
 
     private void AddLinks(Stub stub, string label, Outline outline, Func<string, string> netOf)

@@ -14,6 +14,20 @@ public static class Guards
             _ => [],
         };
 
+    /// <summary>The same, and the nets of every question about the network.</summary>
+    public static IEnumerable<string> AllNames(Expression condition) =>
+        condition switch
+        {
+            Not n => AllNames(n.Term),
+            All a => a.Terms.SelectMany(AllNames),
+            Any a => a.Terms.SelectMany(AllNames),
+            Energised e => [e.A, e.B],
+            Fed f => [f.A, f.B, f.C],
+            SinglePhased s => [s.A, s.B, s.C],
+            Joined j => [j.A, j.B],
+            _ => Names(condition),
+        };
+
     /// <summary>Variables, elements, loads, nets and supplies that a condition names.</summary>
     public static IEnumerable<string> Names(Expression condition) =>
         condition switch
