@@ -1,6 +1,7 @@
 using Coldpath.Findings;
 using Coldpath.Inspection;
 using Coldpath.Notation;
+using Coldpath.Panels.Sites;
 using Coldpath.Wiring;
 
 namespace Coldpath;
@@ -21,7 +22,12 @@ internal static class AskedPanel
         {
             Statements = [.. parsed.Panel.Statements, .. asked.Panel.Statements],
         };
-        return Opened.From(new(panel, [.. parsed.Findings, .. asked.Findings]), source, stop);
+        return Opened.From(
+            new(panel, [.. parsed.Findings, .. asked.Findings]),
+            source,
+            stop,
+            names: [.. SpokenNames.In(asked.Panel)]
+        );
     }
 
     /// <summary>

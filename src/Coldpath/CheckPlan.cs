@@ -34,7 +34,7 @@ public sealed class CheckPlan
         var parsed = PanelParser.Parse(source);
         if (!SiteBinder.IsSite(parsed.Panel))
             return new(source.Name, [new CheckPiece(source.Name, () => Workbench.Check(source, stop, failures))], []);
-        var (site, findings) = SiteBinder.Bind(parsed, KindLibrary.Standard);
+        var (_, site, findings) = SiteBinder.Bind(parsed, KindLibrary.Standard);
         return site is null
             ? new(source.Name, [new CheckPiece(source.Name, () => Workbench.Unreadable(source, findings))], [])
             : new(

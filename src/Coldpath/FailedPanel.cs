@@ -1,5 +1,4 @@
 using Coldpath.Circuit.Sequence;
-using Coldpath.Devices;
 using Coldpath.Findings;
 using Coldpath.Inspection;
 using Coldpath.Notation;
@@ -16,10 +15,10 @@ internal sealed class FailedPanel
     private readonly BoundResult bound;
     private readonly IReadOnlySet<string> known;
 
-    private FailedPanel(SourceText source)
+    private FailedPanel(SourceText source, IReadOnlyCollection<string> names)
     {
         this.source = source;
-        bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
+        bound = Described.Bind(PanelParser.Parse(source), names);
         known = bound.Netlist?.AllFailures().ToHashSet() ?? [];
     }
 
@@ -27,18 +26,21 @@ internal sealed class FailedPanel
     /// <param name="source">The description.</param>
     /// <param name="failed">What has failed, as DEVICE=HOW.</param>
     /// <param name="operations">What is operated; a failure among them happens then.</param>
+    /// <param name="about">What else is asked about.</param>
     /// <param name="question">Gets the evidence, and the operations with failures by their variables.</param>
     /// <param name="stop">Ends the work early.</param>
     public static Answered<T> Ask<T>(
         SourceText source,
         IReadOnlyList<Operation> failed,
         IReadOnlyList<Operation> operations,
+        IReadOnlyCollection<string> about,
         Func<Evidence, IReadOnlyList<Operation>, Answered<T>> question,
         CancellationToken stop
     )
         where T : class
     {
-        var panel = new FailedPanel(source);
+        string[] names = [.. failed.Concat(operations).Select(o => o.Variable), .. about];
+        var panel = new FailedPanel(source, names);
         if (panel.bound.Netlist is not { } netlist)
             return new(null, panel.bound.Findings);
         if (failed.FirstOrDefault(f => !panel.known.Contains(NameOf(f))) is { } unknown)

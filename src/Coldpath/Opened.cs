@@ -1,5 +1,4 @@
 using Coldpath.Circuit.Sequence;
-using Coldpath.Devices;
 using Coldpath.Findings;
 using Coldpath.Inspection;
 using Coldpath.Notation;
@@ -29,12 +28,23 @@ internal sealed class Opened
     /// <param name="source">The description.</param>
     /// <param name="stop">Ends searches early.</param>
     /// <param name="failures">How many failures the checks reckon with.</param>
-    public static Opened From(SourceText source, CancellationToken stop, int failures = 0) =>
-        From(PanelParser.Parse(source), source, stop, failures);
+    /// <param name="names">What is asked about: decides which part of a site is followed.</param>
+    public static Opened From(
+        SourceText source,
+        CancellationToken stop,
+        int failures = 0,
+        IReadOnlyCollection<string>? names = null
+    ) => From(PanelParser.Parse(source), source, stop, failures, names);
 
-    public static Opened From(ParseResult parsed, SourceText source, CancellationToken stop, int failures = 0)
+    public static Opened From(
+        ParseResult parsed,
+        SourceText source,
+        CancellationToken stop,
+        int failures = 0,
+        IReadOnlyCollection<string>? names = null
+    )
     {
-        var bound = PanelBinder.Bind(parsed, KindLibrary.Standard);
+        var bound = Described.Bind(parsed, names ?? []);
         if (bound.Netlist is not { } netlist)
             return new(source, bound, null);
         var behaviour = Behaviour.Judged(netlist.WithoutFailures(), stop);

@@ -48,6 +48,7 @@ public static class Workbench
             source,
             failed,
             operations,
+            [],
             (evidence, made) =>
             {
                 var (answer, problem) = new LiveQuestion(evidence).Ask(made, fromRest);
@@ -75,6 +76,7 @@ public static class Workbench
             source,
             failed,
             [],
+            [point],
             (evidence, _) =>
             {
                 if (Targets.Find(evidence.Netlist, point) is not [var first, ..])
@@ -115,6 +117,7 @@ public static class Workbench
     ) =>
         Ask<IsolateAnswer>(
             source,
+            [.. targets, .. have ?? []],
             evidence =>
             {
                 var unknown = targets
@@ -137,9 +140,10 @@ public static class Workbench
     ) =>
         show switch
         {
-            ShowState state => Ask(source, evidence => DrawState(evidence, request, state), stop),
+            ShowState state => Ask(source, [], evidence => DrawState(evidence, request, state), stop),
             ShowFinding finding => Ask(
                 source,
+                [],
                 evidence => DrawFinding(evidence, request, finding, stop),
                 stop
             ),
@@ -159,7 +163,7 @@ public static class Workbench
     /// <summary>The flattened panel as JSON.</summary>
     public static Answered<string> Netlist(SourceText source)
     {
-        var bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
+        var bound = Described.Bind(PanelParser.Parse(source), []);
         return bound.Netlist is { } netlist
             ? NetlistJson.ToText(netlist, indented: true) + "\n"
             : new Answered<string>(null, bound.Findings);
@@ -218,12 +222,13 @@ public static class Workbench
 
     private static Answered<T> Ask<T>(
         SourceText source,
+        IReadOnlyCollection<string> names,
         Func<Evidence, Answered<T>> question,
         CancellationToken stop
     )
         where T : class
     {
-        var opened = Opened.From(source, stop);
+        var opened = Opened.From(source, stop, names: names);
         return opened.Evidence is { } evidence ? question(evidence) : new(null, opened.Findings);
     }
 

@@ -38,8 +38,7 @@ internal static class SiteIntents
         var line = site.Own.Netlist!.Intents.Index().First(i => ReferenceEquals(i.Item, intent)).Index;
         netlist = netlist with { Intents = [netlist.Intents[line]] };
         var behaviour = Behaviour.Judged(netlist.WithoutFailures(), stop);
-        var source = site.Own.Panel.System is { } && site.Members.Count > 0 ? site.Members[0].Span.Source : null;
-        var evidence = new Evidence(source!, scope.Panel(), netlist, behaviour, failures, stop);
+        var evidence = new Evidence(site.Members[0].Span.Source, scope.Panel(), netlist, behaviour, failures, stop);
         return Inspector.Inspect(evidence, [.. Checks.Select(c => Catalogue.Find(c)!)], stop) with
         {
             Panel = $"{site.Own.Panel.Name}, intents",

@@ -1,3 +1,5 @@
+using Coldpath.Findings;
+
 namespace Coldpath.Panels.Sites;
 
 /// <summary>Panels, what joins them, and what stands between them.</summary>
@@ -5,6 +7,12 @@ namespace Coldpath.Panels.Sites;
 /// <param name="Members">In the order of the text.</param>
 /// <param name="Joints">Nets of the site that reach into panels, in the order of <see cref="Panel.Nets"/>.</param>
 public sealed record Site(BoundResult Own, IReadOnlyList<SiteMember> Members, IReadOnlyList<SiteJoint> Joints);
+
+/// <summary>What binding the description of a site gave.</summary>
+/// <param name="Own">The site's own devices and wires, as far as understood.</param>
+/// <param name="Site">Null when anything is wrong with it or a panel of it.</param>
+/// <param name="Findings">Of all files; each lies in the file that it is about.</param>
+public sealed record BoundSite(Panel Own, Site? Site, IReadOnlyList<Finding> Findings);
 
 /// <summary>Terminals of panels that are joined, with each other or with devices of the site.</summary>
 /// <param name="Net">The site's own net.</param>

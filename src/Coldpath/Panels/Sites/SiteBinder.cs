@@ -22,13 +22,13 @@ public sealed class SiteBinder
         panel.Statements.OfType<IncludeSyntax>().Any(i => i.Tags.Count > 0);
 
     /// <summary>
-    /// Null with findings when anything is wrong with the site or a panel of it. A finding's place lies in the file it
+    /// No site but findings when anything is wrong with the site or a panel of it. A finding's place lies in the file it
     /// is about.
     /// </summary>
-    public static (Site? Site, IReadOnlyList<Finding> Findings) Bind(ParseResult parsed, KindLibrary library) =>
+    public static BoundSite Bind(ParseResult parsed, KindLibrary library) =>
         new SiteBinder(parsed.Panel).Make(parsed, library);
 
-    private (Site?, IReadOnlyList<Finding>) Make(ParseResult parsed, KindLibrary library)
+    private BoundSite Make(ParseResult parsed, KindLibrary library)
     {
         var first = new Dictionary<string, WordSyntax>(StringComparer.Ordinal);
         foreach (var include in syntax.Statements.OfType<IncludeSyntax>().Where(i => i.Tags.Count > 0))
@@ -37,7 +37,7 @@ public sealed class SiteBinder
         IReadOnlyList<SiteJoint> joints = own.Netlist is null ? [] : [.. new SiteJoints(members, findings).Of(own.Panel)];
         Finding[] all = [.. own.Findings, .. findings];
         var isSound = own.Netlist is not null && all.All(f => f.Severity < Severity.Defect);
-        return (isSound ? new Site(own, members, joints) : null, all);
+        return new(own.Panel, isSound ? new Site(own, members, joints) : null, all);
     }
 
     private void Include(IncludeSyntax include, KindLibrary library, Dictionary<string, WordSyntax> first)

@@ -10,6 +10,7 @@ internal static class SiteFindings
     private static readonly Complaint IncludeUnreadable = new("P017", "include-unreadable");
     private static readonly Complaint IncludeLoop = new("P018", "include-loop");
     private static readonly Complaint IncludeUnfit = new("P019", "include-unfit");
+    private static readonly Complaint SiteTooLarge = new("P022", "site-too-large");
     private static readonly Complaint JointUnfit = new("P020", "joint-unfit");
 
     public static Finding Unreadable(IncludeSyntax include, string? problem) =>
@@ -57,6 +58,13 @@ internal static class SiteFindings
             $"{terminal} is not used in {panel}, so nothing there is joined by it",
             terminal[..terminal.IndexOf(':', StringComparison.Ordinal)],
             "wire the terminal in the panel's own description first"
+        );
+
+    public static Finding TooManyParts(Span span, int parts) =>
+        SiteTooLarge.At(
+            span,
+            $"the site has {parts} parts, and the question does not say which are meant",
+            remedy: "name a device of the panel that is meant, as in P1/Q1; check looks at all of them"
         );
 
     public static Finding HalfFed(SiteMember member, string supply, IReadOnlyList<string> missing) =>
