@@ -19,6 +19,7 @@ public partial class ArchitectureTests
         "Standards",
         "Inspection",
         "Answers",
+        "Sites",
         "Sheets",
     ];
 

@@ -76,8 +76,20 @@ internal sealed class Scope(Site site, Outlines outlines, IReadOnlyCollection<Si
                 + "whatever its wiring allows";
     }
 
-    private Netlist Named(SitePart part) =>
-        new NetlistRenaming((_, net) => nets.Of(part, net), name => part.Prefix + name).Of(part.Whole);
+    private Netlist Named(SitePart part)
+    {
+        var named = new NetlistRenaming((_, net) => nets.Of(part, net), name => part.Prefix + name).Of(part.Whole);
+        return part.Member is null
+            ? named
+            : named with
+            {
+                Points = [.. named.Points.Select(p => p with { Place = PlaceIn(part, p.Place) })],
+                Devices = [.. named.Devices.Select(d => d with { Place = PlaceIn(part, d.Place) })],
+            };
+    }
+
+    private static string PlaceIn(SitePart part, string? place) =>
+        place is null ? part.Tag : $"{part.Tag}, {place}";
 
     /// <summary>The site's intents speak of its own nets.</summary>
     private Expression Seen(Expression condition) =>

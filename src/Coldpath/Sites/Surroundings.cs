@@ -65,7 +65,7 @@ internal sealed class Surroundings(
 
     /// <summary>It arrives elsewhere than at a supply that it feeds.</summary>
     private bool IsStray(Feed feed, Outline outline) =>
-        !fedJoints.Contains(feed.Joint) || !fed.Any(f => f.IsFedBy(feed.Source, outline));
+        !fed.Any(f => f.Joints.Values.Contains(feed.Joint) && f.IsFedBy(feed.Source, outline));
 
     private string GroupOf(Source source, Outline outline) =>
         fed.FirstOrDefault(f => f.IsFedBy(source, outline) && f.Fits(source, outline))?.Supply.Group

@@ -11,21 +11,22 @@ namespace Coldpath.Trials.Sites;
 /// </summary>
 internal sealed class SiteGenerator
 {
-    private const int StartersInLineUp = 10;
     private const int FeedersOfBoard = 10;
 
     private readonly Dictionary<string, string> files = new(StringComparer.Ordinal);
     private readonly List<string> includes = [];
     private readonly List<string> joints = [];
     private readonly Random random;
+    private readonly int startersInLineUp;
 
-    private SiteGenerator(int seed) => random = new Random(seed);
+    private SiteGenerator(int seed, int startersInLineUp) =>
+        (random, this.startersInLineUp) = (new Random(seed), startersInLineUp);
 
     /// <param name="starters">How many.</param>
     /// <param name="seed">The same for the same site.</param>
-    public static SourceText Write(int starters, int seed)
+    public static SourceText Write(int starters, int seed, int startersInLineUp = 10)
     {
-        var generator = new SiteGenerator(seed);
+        var generator = new SiteGenerator(seed, startersInLineUp);
         generator.LineUps(starters);
         var text = $"""
             site "Trial of {starters} starters"
@@ -51,11 +52,11 @@ internal sealed class SiteGenerator
 
     private void LineUps(int starters)
     {
-        var count = (starters + StartersInLineUp - 1) / StartersInLineUp;
+        var count = (starters + startersInLineUp - 1) / startersInLineUp;
         for (var lineUp = 1; lineUp <= count; lineUp++)
         {
-            var first = ((lineUp - 1) * StartersInLineUp) + 1;
-            var last = Math.Min(starters, lineUp * StartersInLineUp);
+            var first = ((lineUp - 1) * startersInLineUp) + 1;
+            var last = Math.Min(starters, lineUp * startersInLineUp);
             LineUp(lineUp, first, last);
         }
         Feed([.. Enumerable.Range(1, count).SelectMany(l => new[] { $"L{l}/GA", $"L{l}/GB" })], 1);
