@@ -4,6 +4,7 @@ using Coldpath.Findings;
 using Coldpath.Inspection;
 using Coldpath.Notation;
 using Coldpath.Panels;
+using Coldpath.Panels.Sites;
 using Coldpath.Sheets.Drawings;
 using Coldpath.Sheets.Reports.Text;
 using Coldpath.Wiring;
@@ -133,6 +134,16 @@ public static class Workbench
 
     /// <summary>The panel as drawn sheets; the wiring alone when <paramref name="show"/> is null.</summary>
     public static Answered<Drawing> Draw(
+        SourceText source,
+        DrawRequest request,
+        ShowRequest? show,
+        CancellationToken stop
+    ) =>
+        SiteBinder.IsSite(PanelParser.Parse(source).Panel)
+            ? new(null, [], "a site is drawn panel by panel: draw the files that it includes")
+            : DrawPanel(source, request, show, stop);
+
+    private static Answered<Drawing> DrawPanel(
         SourceText source,
         DrawRequest request,
         ShowRequest? show,

@@ -5,7 +5,15 @@ namespace Coldpath.Sites;
 /// <summary>A link between two nets that some state may close.</summary>
 /// <param name="OneWay">It leads from <paramref name="A"/> to <paramref name="B"/> only.</param>
 /// <param name="Owner">The converter whose windings it couples; empty for any other link.</param>
-internal sealed record Link(string A, string B, Grade Grade, bool OneWay = false, string Owner = "");
+/// <param name="Device">The device whose element it is; empty for couplings.</param>
+internal sealed record Link(
+    string A,
+    string B,
+    Grade Grade,
+    bool OneWay = false,
+    string Owner = "",
+    string Device = ""
+);
 
 /// <summary>The links of a netlist, whatever its state: what may conduct, and how well.</summary>
 internal static class Links
@@ -16,7 +24,7 @@ internal static class Links
     private static IEnumerable<Link> Elements(Netlist netlist) =>
         from element in netlist.Elements
         where element.Closed is not Constant { Value: false }
-        select new Link(element.A, element.B, GradeOf(element.Type));
+        select new Link(element.A, element.B, GradeOf(element.Type), Device: element.Device);
 
     private static Grade GradeOf(ElementType type) =>
         type switch

@@ -73,7 +73,22 @@ internal sealed record Outline(IReadOnlyList<Feed> Feeds, IReadOnlyList<Tie> Tie
 /// <summary>A conductor of a source that may reach a shared net.</summary>
 /// <param name="Joint">The shared net.</param>
 /// <param name="Grade">How well, at best.</param>
-internal sealed record Feed(Source Source, SupplyConductor Conductor, string Joint, Grade Grade);
+/// <param name="Through">Devices that every way through switches passes, nearest first: one that isolates, one that clears a short.</param>
+internal sealed record Feed(
+    Source Source,
+    SupplyConductor Conductor,
+    string Joint,
+    Grade Grade,
+    Through Through
+);
+
+/// <summary>What stands between a source and a shared net, whatever way the current takes.</summary>
+/// <param name="Isolator">An isolating device under its name in the site; null when there is none.</param>
+/// <param name="Clears">A device that opens when there is a short behind it.</param>
+internal sealed record Through(NetlistDevice? Isolator, bool Clears)
+{
+    public static readonly Through Nothing = new(null, false);
+}
 
 /// <summary>A supply, or a converter's output, as others see it.</summary>
 /// <param name="Name">In the site, "B0/MAINS".</param>

@@ -117,6 +117,22 @@ internal sealed class PartCheck
         foreach (var supply in fed)
             yield return $"{supply.Tag} comes from {Evidence.List(Feeding(supply), "nothing in the site")}: "
                 + "it may come and go at any time, each of its conductors by itself";
+        foreach (var foreign in Foreign().GroupBy(f => (f.Source.Name, f.Through.Isolator?.Tag)))
+            yield return $"{Evidence.Some(foreign.Select(f => part.Nets[f.Joint]))} may be live from {foreign.Key.Name} "
+                + $"whatever is open here: {foreign.Key.Tag ?? "nothing that is known"} isolates it";
+    }
+
+    /// <summary>Conductors from elsewhere that arrive through switches, and not at a supply that the site feeds.</summary>
+    private IEnumerable<Feed> Foreign()
+    {
+        var all = Outline.OfAll(outlines.Of(part).Select(b => outlines.Into(part, b)));
+        return all.Feeds.Where(f =>
+            f.Grade < Grade.Loose
+            && f.Source.Home != part.Tag
+            && !f.Source.Earthed.Contains(f.Conductor.Name)
+            && !fed.Any(s => s.Joints.Values.Contains(f.Joint))
+            && part.Member is not null
+        );
     }
 
     private IEnumerable<string> Feeding(FedSupply supply) =>

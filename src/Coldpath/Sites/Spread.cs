@@ -25,12 +25,14 @@ internal sealed class Spread
     /// <param name="start">A net.</param>
     /// <param name="grade">The grade at which it is reached.</param>
     /// <param name="but">A converter whose windings are left out: its own output does not come back through them.</param>
+    /// <param name="without">A device whose elements are taken out.</param>
     /// <param name="more">Links beside the netlist's own.</param>
     public IReadOnlyDictionary<string, Grade> Reach(
         string start,
         Grade grade,
         string but = "",
-        ILookup<string, Link>? more = null
+        ILookup<string, Link>? more = null,
+        string without = ""
     )
     {
         var reached = new Dictionary<string, Grade>(StringComparer.Ordinal) { [start] = grade };
@@ -39,7 +41,7 @@ internal sealed class Spread
         {
             if (reached[net] < at || (net != start && earthed.Contains(net)))
                 continue;
-            foreach (var link in Leaving(net, more).Where(l => but.Length == 0 || l.Owner != but))
+            foreach (var link in Leaving(net, more).Where(l => !IsOut(l, but, without)))
             {
                 var next = (Grade)Math.Max((int)at, (int)link.Grade);
                 if (reached.TryGetValue(link.B, out var known) && known <= next)
@@ -50,6 +52,9 @@ internal sealed class Spread
         }
         return reached;
     }
+
+    private static bool IsOut(Link link, string but, string without) =>
+        (but.Length > 0 && link.Owner == but) || (without.Length > 0 && link.Device == without);
 
     private IEnumerable<Link> Leaving(string net, ILookup<string, Link>? more)
     {

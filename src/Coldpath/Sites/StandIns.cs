@@ -23,7 +23,16 @@ internal sealed class StandIns
     public Outline For(Outline outline, string own) =>
         outline with
         {
-            Feeds = [.. outline.Feeds.Select(f => f.Source.Home == own ? f : f with { Source = For(f.Source) })],
+            Feeds = [.. outline.Feeds.Select(f => f.Source.Home == own ? f : For(f))],
+        };
+
+    private Feed For(Feed feed) =>
+        feed with
+        {
+            Source = For(feed.Source),
+            Through = feed.Through.Isolator is { } isolator
+                ? feed.Through with { Isolator = isolator with { Tag = For(isolator.Tag) } }
+                : feed.Through,
         };
 
     /// <summary>A text with the names themselves.</summary>

@@ -12,6 +12,7 @@ internal sealed class Stub
     private const string Closed = "closed";
 
     private readonly Func<string, string> netOf;
+    private readonly StubGuards guards = new();
     private readonly List<Element> elements = [];
     private readonly List<Supply> supplies = [];
     private readonly List<Variable> variables = [];
@@ -111,7 +112,7 @@ internal sealed class Stub
         string.Join(
             '\n',
             [
-                .. elements.Select(e => $"{e.Id} {e.Device} {e.A} {e.B} {e.Type} {e.Power} {e.Closed}"),
+                .. elements.Concat(guards.Elements).Select(e => $"{e.Id} {e.Device} {e.A} {e.B} {e.Type} {e.Power} {e.Closed}"),
                 .. variables.Select(v => $"{v.Name} {v.Rest}"),
                 .. supplies.SelectMany(u =>
                     u.Conductors.Select(c =>
@@ -126,12 +127,13 @@ internal sealed class Stub
     public Netlist AddTo(Netlist netlist) =>
         netlist with
         {
-            Nets = [.. netlist.Nets, .. nets],
-            Elements = [.. netlist.Elements, .. elements],
+            Nets = [.. netlist.Nets, .. nets, .. guards.Nets],
+            Elements = [.. netlist.Elements, .. elements, .. guards.Elements],
             Supplies = [.. netlist.Supplies, .. supplies],
-            Variables = [.. netlist.Variables, .. variables],
+            Variables = [.. netlist.Variables, .. variables, .. guards.Variables],
             Loads = [.. netlist.Loads, .. loads],
-            Devices = [.. netlist.Devices, .. Devices()],
+            Devices = [.. netlist.Devices, .. Devices(), .. guards.Devices],
+            Powered = [.. guards.Powered, .. netlist.Powered],
         };
 
     private IEnumerable<NetlistDevice> Devices() =>
@@ -161,12 +163,15 @@ internal sealed class Stub
 
     private static string NetOf(Source source, SupplyConductor conductor) => $"{source.Name} {conductor.Name}";
 
-    /// <summary>Where a conductor may arrive at several nets, each arrival is a contact of its own.</summary>
+    /// <summary>
+    /// Where a conductor may arrive at several nets, each arrival is a contact of its own. What isolates it and what
+    /// clears a short on its way stands in between.
+    /// </summary>
     private void Arrive(Source source, IReadOnlyList<Feed> feeds)
     {
         foreach (var feed in feeds)
         {
-            var from = NetOf(source, feed.Conductor);
+            var from = Guarded(source, feed);
             var closed = Expression.True;
             if (feeds.Count > 1)
             {
@@ -175,6 +180,16 @@ internal sealed class Stub
             }
             Add($"{from}-{netOf(feed.Joint)}", source.Name, from, netOf(feed.Joint), feed.Grade, closed);
         }
+    }
+
+    private string Guarded(Source source, Feed feed)
+    {
+        var net = NetOf(source, feed.Conductor);
+        if (feed.Through.Clears)
+            net = guards.Clearing(source.Name, net);
+        if (feed.Through.Isolator is { } isolator)
+            net = guards.Isolating(isolator, net);
+        return net;
     }
 
     private void Add(
