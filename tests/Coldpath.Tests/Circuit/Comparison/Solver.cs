@@ -11,7 +11,9 @@ internal static class Solver
     {
         var script = new StringBuilder("(set-logic QF_UF)\n").Append(definitions);
         foreach (var condition in conditions)
-            script.Append($"(push)(assert {condition})(check-sat-using (then simplify sat))(pop)\n");
+            script.Append(
+                $"(push)(assert {condition})(check-sat-using (then simplify solve-eqs sat))(pop)\n"
+            );
         return [.. Run(script.ToString()).Select(Answer)];
     }
 
