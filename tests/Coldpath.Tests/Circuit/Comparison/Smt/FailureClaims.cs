@@ -78,7 +78,7 @@ internal sealed class FailureClaims
             .BeEmpty($"of panel {behaviour.Netlist.Panel}");
 
     private IReadOnlyList<bool> Ask(IEnumerable<string> questions) =>
-        Solver.Satisfiable(panel.Definitions.Text, questions);
+        Solver.Satisfiable(panel.Definitions.Text, questions, inlined: true);
 
     /// <summary>The resting values lead by certain urgent moves to a settled state that was not reached.</summary>
     private string WrongStart()
