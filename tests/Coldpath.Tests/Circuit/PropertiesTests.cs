@@ -38,7 +38,7 @@ public class PropertiesTests
                 foreach (var condition in Conditions(netlist))
                     Sets(after, condition).Should().BeEquivalentTo(Sets(before, condition), $"of {number}");
             },
-            iter: 60,
+            iter: 40,
             threads: 1
         );
 

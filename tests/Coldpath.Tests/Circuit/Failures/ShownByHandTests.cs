@@ -10,7 +10,7 @@ namespace Coldpath.Tests.Circuit.Failures;
 
 public class ShownByHandTests(ITestOutputHelper output)
 {
-    private const int Panels = 120;
+    private const int Panels = 160;
     private const int MostFailing = 3;
 
     [Fact]
@@ -20,6 +20,7 @@ public class ShownByHandTests(ITestOutputHelper output)
         foreach (var number in Enumerable.Range(760_000, Panels))
         {
             var netlist = FailingPanels.Panel(number, MostFailing);
+            // Which cells have an indicator is a matter of the trade, not of these words.
             if (netlist.Variables.Any(v => v.Kind == VariableKind.Cell))
                 continue;
             var panel = new Behaviour(netlist, new DiagramTable(), failures: 1);
@@ -35,19 +36,14 @@ public class ShownByHandTests(ITestOutputHelper output)
                     .Of(panel.Space.Variables[failure])
                     .Disclosure.Should()
                     .Be(told, $"of {name} in panel {number}");
-                Count($"{told}");
-                if (told == Disclosure.Revealed && !hand.SurelyShows(failure))
-                {
-                    Count("Revealed, though not by every answer");
-                    output.WriteLine($"{number} {name}");
-                }
+                if (told == Disclosure.Revealed)
+                    hand.SurelyShows(failure).Should().BeTrue($"of {name} in panel {number}");
+                counts[$"{told}"] = counts.GetValueOrDefault($"{told}") + 1;
             }
         }
         foreach (var (what, count) in counts)
             output.WriteLine($"{count, 4} {what}");
         counts["Hidden"].Should().BeGreaterThan(Panels / 4);
         counts["Revealed"].Should().BeGreaterThan(Panels / 4);
-
-        void Count(string what) => counts[what] = counts.GetValueOrDefault(what) + 1;
     }
 }
