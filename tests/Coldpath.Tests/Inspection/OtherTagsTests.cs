@@ -38,7 +38,6 @@ public partial class OtherTagsTests
 
     [Theory]
     [InlineData("panels/faulty/race.panel")]
-    [InlineData("panels/faulty/way-without-overload.panel")]
     [InlineData("panels/workshop-compressor-1-phase.panel")]
     public void Cut_sets_are_the_same_under_tags_of_another_order(string file) =>
         Same(file, (_, index) => $"Z{999 - index}", CutSets);
