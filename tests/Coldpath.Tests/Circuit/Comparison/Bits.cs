@@ -17,6 +17,8 @@ internal sealed class Bits(StateSpace space)
 
     public int Count => all.Length;
 
+    public IEnumerable<State> All => all.Select(s => s.State);
+
     public State this[int index] => all[index].State;
 
     public int IndexOf(State state) =>

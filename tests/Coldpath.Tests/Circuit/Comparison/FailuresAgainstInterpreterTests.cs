@@ -148,7 +148,13 @@ public class FailuresAgainstInterpreterTests(ITestOutputHelper output)
     private static IEnumerable<string> CompareSets(int number, Netlist netlist, Interpreter interpreter)
     {
         var behaviour = new Behaviour(netlist, new DiagramTable(), failures: 2);
-        Intent[] intents = [.. Hazardous(number, netlist), .. OnlyByTwo(behaviour)];
+        Intent[] intents =
+        [
+            .. Hazardous(number, netlist),
+            .. new FailureHazards(behaviour)
+                .Standing(failures: 2)
+                .Select(when => new Intent { Form = IntentForm.Never, When = when }),
+        ];
         foreach (var (index, hazard) in intents.Select(i => i.When).Index())
         {
             var sets = new CutSets(behaviour).Of(
@@ -204,25 +210,6 @@ public class FailuresAgainstInterpreterTests(ITestOutputHelper output)
             .Range(0, Hazards)
             .SelectMany(i => new RandomIntents(netlist, new System.Random(number * Hazards + i)).All())
             .Where(intent => intent.Form == IntentForm.Never);
-
-    /// <summary>Where the panel stands as it can only after two failures: that it stands so.</summary>
-    private static IEnumerable<Intent> OnlyByTwo(Behaviour behaviour)
-    {
-        var (space, table) = (behaviour.Space, behaviour.Table);
-        var failures = space.Bits(space.FailureVariables);
-        var few = table.And(behaviour.ReachableSettled, space.AtMostFailed(1));
-        var onlyByTwo = table.Except(
-            table.Exists(behaviour.ReachableSettled, failures),
-            table.Exists(few, failures)
-        );
-        if (space.First(onlyByTwo) is not { } state)
-            yield break;
-        var standing = space
-            .Variables.Index()
-            .Where(v => v.Item.Kind != VariableKind.Failure)
-            .Select(v => new VariableIs(v.Item.Name, v.Item.Values[state[v.Index]]));
-        yield return new() { Form = IntentForm.Never, When = Expression.AllOf(standing) };
-    }
 
     /// <summary>The interpreter makes no difference between sure and uncertain sets: the smaller one stands for both.</summary>
     private static IEnumerable<string> Minimal(IReadOnlyList<FailureSet> sets)

@@ -7,11 +7,19 @@ namespace Coldpath.Tests.Circuit.Comparison;
 internal static class Solver
 {
     /// <summary>For each condition, whether some assignment satisfies it.</summary>
-    public static IReadOnlyList<bool> Satisfiable(string definitions, IEnumerable<string> conditions)
+    /// <param name="definitions">What the conditions are about.</param>
+    /// <param name="conditions">Each asked by itself.</param>
+    /// <param name="inlined">Put definitions in where they are used: of use where many are used but once.</param>
+    public static IReadOnlyList<bool> Satisfiable(
+        string definitions,
+        IEnumerable<string> conditions,
+        bool inlined = false
+    )
     {
+        var first = inlined ? "simplify solve-eqs" : "simplify";
         var script = new StringBuilder("(set-logic QF_UF)\n").Append(definitions);
         foreach (var condition in conditions)
-            script.Append($"(push)(assert {condition})(check-sat-using (then simplify sat))(pop)\n");
+            script.Append($"(push)(assert {condition})(check-sat-using (then {first} sat))(pop)\n");
         return [.. Run(script.ToString()).Select(Answer)];
     }
 

@@ -1,0 +1,49 @@
+using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Failures;
+using Coldpath.Circuit.Sequence;
+using Coldpath.Wiring;
+using FluentAssertions;
+using Xunit;
+using Xunit.Abstractions;
+
+namespace Coldpath.Tests.Circuit.Failures;
+
+public class ShownByHandTests(ITestOutputHelper output)
+{
+    private const int Panels = 160;
+    private const int MostFailing = 3;
+
+    [Fact]
+    public void What_shows_a_failure_is_what_the_words_say()
+    {
+        var counts = new SortedDictionary<string, int>(StringComparer.Ordinal);
+        foreach (var number in Enumerable.Range(760_000, Panels))
+        {
+            var netlist = FailingPanels.Panel(number, MostFailing);
+            // Which cells have an indicator is a matter of the trade, not of these words.
+            if (netlist.Variables.Any(v => v.Kind == VariableKind.Cell))
+                continue;
+            var panel = new Behaviour(netlist, new DiagramTable(), failures: 1);
+            var (revealing, hand) = (new Revealing(panel), new ShownByHand(panel));
+            foreach (var failure in panel.Space.FailureVariables)
+            {
+                var told =
+                    !hand.Happens(failure) ? Disclosure.Impossible
+                    : hand.MayShow(failure) ? Disclosure.Revealed
+                    : Disclosure.Hidden;
+                var name = panel.Space.Variables[failure].Name;
+                revealing
+                    .Of(panel.Space.Variables[failure])
+                    .Disclosure.Should()
+                    .Be(told, $"of {name} in panel {number}");
+                if (told == Disclosure.Revealed)
+                    hand.SurelyShows(failure).Should().BeTrue($"of {name} in panel {number}");
+                counts[$"{told}"] = counts.GetValueOrDefault($"{told}") + 1;
+            }
+        }
+        foreach (var (what, count) in counts)
+            output.WriteLine($"{count, 4} {what}");
+        counts["Hidden"].Should().BeGreaterThan(Panels / 4);
+        counts["Revealed"].Should().BeGreaterThan(Panels / 4);
+    }
+}
