@@ -1,5 +1,6 @@
 // Which failures suffice for a condition, by looking at every state that a budget of failures reaches.
 
+import { CONTACT } from './netlist.mjs';
 import { Inquiry } from './questions.mjs';
 
 /**
@@ -33,7 +34,7 @@ const failed = (panel, space, i) =>
 
 /**
  * For each failure whether it shows itself. What shows is the value of every position, process, supply and trip
- * variable, and which loads run. A response is what shows in a quiet state, and what shows when after one move at most
+ * variable and of a device's own cell (its indicator) unless a main contact follows it, and which loads run. A response is what shows in a quiet state, and what shows when after one move at most
  * that is not urgent, and what follows by urgent and delay moves, it is quiet again. Revealed: some response in which
  * nothing is left open ends with this failure alone and is none that the sound panel may give.
  * @param {import('./netlist.mjs').Panel} panel @param {{limit?: number}} request
@@ -43,7 +44,8 @@ export function revealed(panel, { limit = 200_000 } = {}) {
   const loads = panel.loads.map(l => ({ runs: l.name, turns: 'any' }));
   const inquiry = new Inquiry(panel, loads), { space } = inquiry;
   const { order } = space.reachable(1, limit);
-  const seen = i => panel.variables.map((v, index) => SEEN.includes(v.kind) ? space.valueAt(i, index) : '').join() + '|'
+  const visible = panel.variables.map(v => SEEN.includes(v.kind) || hasIndicator(panel, v));
+  const seen = i => panel.variables.map((_, index) => visible[index] ? space.valueAt(i, index) : '').join() + '|'
     + loads.map((_, l) => inquiry.holds(l, i) ? 1 : 0).join('');
   const cache = new Map(), shows = i => cache.get(i) ?? (cache.set(i, seen(i)), cache.get(i));
   const quiet = order.filter(i => space.quiet(i));
@@ -63,6 +65,14 @@ export function revealed(panel, { limit = 200_000 } = {}) {
 }
 
 const SEEN = ['position', 'process', 'supply', 'trip'];
+
+/** The own state of a safety relay, a soft starter or a drive; a contactor that latches has no indicator. */
+const hasIndicator = (panel, v) => v.kind === 'cell' && v.name === v.device
+  && !panel.elements.some(e => e.type === CONTACT && e.power && mentions(e.guards[0], v.name));
+
+/** A guard over variables names this one. */
+const mentions = (guard, name) => guard?.var === name
+  || [guard?.not, ...(guard?.all ?? []), ...(guard?.any ?? [])].some(part => part && mentions(part, name));
 
 /** An optional move is there. */
 const open = (space, i) => space.of(i).optional.length > 0;

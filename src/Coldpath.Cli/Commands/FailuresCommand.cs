@@ -21,7 +21,7 @@ internal static class FailuresCommand
         var format = Arguments.Format("text", "json");
         var command = new Command(
             "failures",
-            "Find the failures that bring something about, each with its story, and tell which of them stay hidden."
+            "Find the failures that bring something about, each with its story, and tell which of them some operation shows."
         )
         {
             file,

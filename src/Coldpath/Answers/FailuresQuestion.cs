@@ -101,7 +101,7 @@ public sealed class FailuresQuestion(Evidence evidence)
             LoadSign { Runs: var runs } load => IsLamp(load.Load)
                 ? $"{load.Load} {(runs ? "lights" : "stays dark")}"
                 : $"{load.Load} {(runs ? "runs" : "does not run")}",
-            PartSign part => $"{part.Variable.Name} comes to {part.Word}",
+            PartSign part => $"{part.Variable.Name} {(part.Stays ? "stays" : "comes to")} {part.Word}",
             _ => throw new ArgumentException("no such sign", nameof(sign)),
         };
 

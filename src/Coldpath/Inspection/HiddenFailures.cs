@@ -5,13 +5,13 @@ using Coldpath.Wiring;
 
 namespace Coldpath.Inspection;
 
-/// <summary>A failure that nothing shows, and one more with which a claim no longer holds.</summary>
+/// <summary>A failure that no single operation shows, and one more with which a claim no longer holds.</summary>
 /// <param name="Hidden">The one.</param>
 /// <param name="Next">The other.</param>
 /// <param name="Story">How both together undo the claim.</param>
 public sealed record HiddenPair(Variable Hidden, Variable Next, Story Story);
 
-/// <summary>Which failures stay hidden, and what that means where the description counts on two of something.</summary>
+/// <summary>Which failures no single operation shows, and what that means where the description counts on two of something.</summary>
 public sealed class HiddenFailures(Evidence evidence)
 {
     private readonly Dictionary<string, Revealed> known = [];

@@ -55,21 +55,7 @@ public sealed class Revealing
         var first = behaviour.ShortestTo(certain.Begins(ends))!;
         var rest = certain.Steps(first.End, ends);
         var story = new Story(behaviour, first.Start, [.. first.Steps, .. rest], first.ThroughUncertain);
-        return new(failure, Disclosure.Revealed) { Story = story, Signs = [.. Signs(first.End, story.End)] };
-    }
-
-    /// <summary>Loads that do other than in every answer of the sound panel; else parts that moved besides.</summary>
-    private IEnumerable<Sign> Signs(State before, State end)
-    {
-        var answers = Table.AllOf(sound, showing.BeforeOf(before), showing.SeenAs(end));
-        if (answers.IsFalse)
-            return showing.Changed(before, end).Select(v => new PartSign(Space.Variables[v], end[v]));
-        var all = showing
-            .Loads.Index()
-            .Select(l => (l.Index, Sign: new LoadSign(l.Item, showing.Runs(l.Index, end))))
-            .ToArray();
-        var loads = all.Where(l => showing.RanAfter(l.Index, answers) == !l.Sign.Runs).ToArray();
-        // Each load alone may do so; it is all of them together that never do.
-        return (loads.Length > 0 ? loads : all).Select(l => l.Sign);
+        var signs = new Signs(Space, showing, sound).Of(first.End, rest);
+        return new(failure, Disclosure.Revealed) { Story = story, Signs = signs };
     }
 }

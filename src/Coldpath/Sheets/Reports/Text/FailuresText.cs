@@ -65,7 +65,7 @@ public static class FailuresText
         failure.Disclosure switch
         {
             Disclosure.Impossible => "cannot happen",
-            Disclosure.Hidden => "stays hidden",
+            Disclosure.Hidden => "no single operation shows it",
             _ => $"shows: {string.Join(", ", failure.Shows)}",
         };
 }
