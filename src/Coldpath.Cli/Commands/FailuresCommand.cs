@@ -14,7 +14,7 @@ internal static class FailuresCommand
         var condition = new Argument<string?>("CONDITION")
         {
             Description =
-                "what must not be, such as \"M1 runs and S0 pressed\"; none lists the failures themselves",
+                "what must not be, such as \"M1 runs and S0 pressed\", or a line such as \"stops M1 by S0\"; none lists the failures themselves",
             Arity = ArgumentArity.ZeroOrOne,
         };
         var most = Arguments.Failures(standard: 2);
