@@ -7,6 +7,7 @@ using Coldpath.Panels;
 using Coldpath.Sheets.Drawings;
 using Coldpath.Sheets.Reports.Text;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath;
 
@@ -162,12 +163,12 @@ public static class Workbench
         return PanelFormatter.Format(parsed.Panel, source, numbers);
     }
 
-    /// <summary>The flattened panel as JSON.</summary>
+    /// <summary>The flattened panel as JSON, with every failure that the questions reckon with.</summary>
     public static Answered<string> Netlist(SourceText source)
     {
         var bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
         return bound.Netlist is { } netlist
-            ? NetlistJson.ToText(netlist, indented: true) + "\n"
+            ? NetlistJson.ToText(netlist.WithCommonFailures(), indented: true) + "\n"
             : new Answered<string>(null, bound.Findings);
     }
 
