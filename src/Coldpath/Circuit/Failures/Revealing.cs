@@ -7,7 +7,8 @@ namespace Coldpath.Circuit.Failures;
 
 /// <summary>
 /// Which single failures show themselves: those with a response that is none of the sound panel's. Where an uncertain
-/// coil or a short leaves open what shows, nothing is told: hidden is the answer on the safe side.
+/// coil or a short leaves open what shows, or a load carries current and does not run, nothing is told: hidden is the
+/// answer on the safe side.
 /// </summary>
 public sealed class Revealing
 {
@@ -34,7 +35,8 @@ public sealed class Revealing
             uncertainToo: true
         );
         sound = possible.Seen(Table.And(possible.Ends, Space.Failed()));
-        certain = new(behaviour, showing, Table.Except(quiet, open), uncertainToo: false);
+        var plain = Table.Except(Table.Except(quiet, open), showing.Doubtful);
+        certain = new(behaviour, showing, plain, uncertainToo: false);
     }
 
     private StateSpace Space => behaviour.Space;

@@ -19,6 +19,9 @@ internal sealed class Showing
     private readonly HashSet<string> latches;
     private readonly Diagram[] runs;
 
+    /// <summary>Where the load carries current and does not run: a lamp may glow, a motor hum or go on.</summary>
+    private readonly Diagram[] doubtful;
+
     public Showing(Behaviour behaviour)
     {
         space = behaviour.Space;
@@ -27,19 +30,20 @@ internal sealed class Showing
             .SelectMany(e => Guards.Variables(e.Closed))
             .ToHashSet();
         variables = [.. space.Variables.Index().Where(v => IsSeen(v.Item)).Select(v => v.Index)];
-        Loads = [.. behaviour.Netlist.Loads.Select(l => l.Name)];
+        Loads = [.. behaviour.Netlist.Loads.Where(l => l.Modes.Count > 0).Select(l => l.Name)];
         runs = [.. Loads.Select(load => behaviour.Network.Runs(load))];
-        WereSo = Table.And(
-            Table.AllOf(variables.SelectMany(Kept)),
-            Table.AllOf(runs.Select((r, i) => Table.Equivalent(Table.Variable(LoadBefore(i)), r)))
-        );
-        AreSo = Table.AllOf(runs.Select((r, i) => Table.Equivalent(Table.Variable(LoadAfter(i)), r)));
+        doubtful = [.. Loads.Select(load => behaviour.Network.AbnormalAndLive(load))];
+        WereSo = Table.And(Table.AllOf(variables.SelectMany(Kept)), Seen(LoadBefore));
+        AreSo = Seen(LoadAfter);
     }
 
-    /// <summary>The loads, in declared order.</summary>
+    /// <summary>The loads that may run, in declared order.</summary>
     public IReadOnlyList<string> Loads { get; }
 
-    /// <summary>The levels of before hold what the state shows.</summary>
+    /// <summary>States in which some load may be seen either way.</summary>
+    public Diagram Doubtful => Table.AnyOf(doubtful);
+
+    /// <summary>The levels of before hold what the state shows; a doubtful load either way.</summary>
     public Diagram WereSo { get; }
 
     /// <summary>The levels of after hold what the state shows; its variables that are seen are their own.</summary>
@@ -95,6 +99,18 @@ internal sealed class Showing
     public Diagram RunsAfter(int load, bool runs) => Table.Literal(LoadAfter(load), runs);
 
     private DiagramTable Table => space.Table;
+
+    private Diagram Seen(Func<int, int> levelOf) =>
+        Table.AllOf(
+            Loads
+                .Index()
+                .Select(l =>
+                    Table.Or(
+                        doubtful[l.Index],
+                        Table.Equivalent(Table.Variable(levelOf(l.Index)), runs[l.Index])
+                    )
+                )
+        );
 
     private IEnumerable<Diagram> Kept(int variable) =>
         space

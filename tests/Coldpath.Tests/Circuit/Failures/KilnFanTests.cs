@@ -54,6 +54,19 @@ public sealed class KilnFanTests
         Told.Value.SelectMany(f => f.Shows).Should().NotContain(s => s.StartsWith('S') || s.StartsWith('Q'));
     }
 
+    /// <summary>A lamp burns through a sound diode and past a shorted one.</summary>
+    [Fact]
+    public void A_shorted_diode_of_a_lamp_test_is_not_seen() =>
+        Told.Value.Single(f => f.Variable == "V1.shorted").Disclosure.Should().Be(Disclosure.Hidden);
+
+    [Fact]
+    public void A_lamp_behind_a_diode_carries_current_though_not_straight_from_a_supply() =>
+        Workbench
+            .Live(Source(Text), [new("S4", "pressed")], fromRest: false, [], CancellationToken.None)
+            .Answer!.Loads.Single(l => l.Key == "P1")
+            .Value.Should()
+            .Be("carries current, though not straight from a supply");
+
     [Fact]
     public void A_fuse_that_blows_is_the_sign_of_an_earth_fault() =>
         Told.Value.Single(f => f.Variable == "P.touches earth").Shows.Should().Equal("F4 comes to blown");
