@@ -1,5 +1,6 @@
 // Which failures suffice for a condition, by looking at every state that a budget of failures reaches.
 
+import { CONTACT } from './netlist.mjs';
 import { Inquiry } from './questions.mjs';
 
 /**
@@ -33,36 +34,57 @@ const failed = (panel, space, i) =>
 
 /**
  * For each failure whether it shows itself. What shows is the value of every position, process, supply and trip
- * variable, and which loads run. A response is what shows in a quiet state, and what shows when after one move at most
+ * variable and of a device's own cell (its indicator) unless a main contact follows it, and which loads run; one that carries
+ * current and does not run may be seen either way. A response is what shows in a quiet state, and what shows when after one move at most
  * that is not urgent, and what follows by urgent and delay moves, it is quiet again. Revealed: some response in which
  * nothing is left open ends with this failure alone and is none that the sound panel may give.
  * @param {import('./netlist.mjs').Panel} panel @param {{limit?: number}} request
  * @returns {Record<string, 'impossible'|'hidden'|'revealed'>}
  */
 export function revealed(panel, { limit = 200_000 } = {}) {
-  const loads = panel.loads.map(l => ({ runs: l.name, turns: 'any' }));
-  const inquiry = new Inquiry(panel, loads), { space } = inquiry;
+  const loads = panel.loads.filter(l => l.modes.length > 0), count = loads.length;
+  const inquiry = new Inquiry(panel, [
+    ...loads.map(l => ({ runs: l.name, turns: 'any' })),
+    ...loads.map(l => ({
+      all: [
+        { any: l.elements.map(e => ({ carries: panel.elements[e].id })) },
+        { any: l.terminals.map(net => ({ live: panel.nets[net] })) },
+      ],
+    })),
+  ]), { space } = inquiry;
   const { order } = space.reachable(1, limit);
-  const seen = i => panel.variables.map((v, index) => SEEN.includes(v.kind) ? space.valueAt(i, index) : '').join() + '|'
-    + loads.map((_, l) => inquiry.holds(l, i) ? 1 : 0).join('');
+  const visible = panel.variables.map(v => SEEN.includes(v.kind) || hasIndicator(panel, v));
+  const parts = i => panel.variables.map((_, index) => visible[index] ? space.valueAt(i, index) : '').join();
+  // Of each load: it runs, it does not, or it may be seen either way.
+  const looks = i => loads.map((_, l) => inquiry.holds(l, i) ? '1' : inquiry.holds(count + l, i) ? '01' : '0');
+  const seen = i => looks(i).reduce((all, one) => all.flatMap(s => [...one].map(c => s + c)), [parts(i) + '|']);
   const cache = new Map(), shows = i => cache.get(i) ?? (cache.set(i, seen(i)), cache.get(i));
+  const doubtful = i => shows(i).length > 1;
   const quiet = order.filter(i => space.quiet(i));
   const sound = new Set(), told = new Map(panel.variables.filter(v => v.kind === 'failure').map(v => [v.name, 'impossible']));
   for (const i of order) for (const name of failed(panel, space, i)) if (told.get(name) === 'impossible') told.set(name, 'hidden');
   for (const i of quiet) {
     if (space.failuresAt(i) > 0) continue;
-    for (const to of responses(space, i, 0, true)) sound.add(`${shows(i)}>${shows(to)}`);
+    for (const to of responses(space, i, 0, true)) for (const a of shows(i)) for (const b of shows(to)) sound.add(`${a}>${b}`);
   }
-  for (const i of quiet.filter(i => !open(space, i))) {
+  for (const i of quiet.filter(i => !open(space, i) && !doubtful(i))) {
     for (const to of responses(space, i, 1, false)) {
       const names = failed(panel, space, to);
-      if (names.length === 1 && !open(space, to) && !sound.has(`${shows(i)}>${shows(to)}`)) told.set(names[0], 'revealed');
+      if (names.length === 1 && !open(space, to) && !doubtful(to) && !sound.has(`${shows(i)[0]}>${shows(to)[0]}`)) told.set(names[0], 'revealed');
     }
   }
   return Object.fromEntries(told);
 }
 
 const SEEN = ['position', 'process', 'supply', 'trip'];
+
+/** The own state of a safety relay, a soft starter or a drive; a contactor that latches has no indicator. */
+const hasIndicator = (panel, v) => v.kind === 'cell' && v.name === v.device
+  && !panel.elements.some(e => e.type === CONTACT && e.power && mentions(e.guards[0], v.name));
+
+/** A guard over variables names this one. */
+const mentions = (guard, name) => guard?.var === name
+  || [guard?.not, ...(guard?.all ?? []), ...(guard?.any ?? [])].some(part => part && mentions(part, name));
 
 /** An optional move is there. */
 const open = (space, i) => space.of(i).optional.length > 0;

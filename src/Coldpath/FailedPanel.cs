@@ -54,7 +54,7 @@ internal sealed class FailedPanel
     private static string NameOf(Operation failure) => $"{failure.Variable}.{failure.Value}";
 
     private Operation Made(Operation operation) =>
-        known.Contains(NameOf(operation)) ? new(NameOf(operation), CommonFailures.Yes) : operation;
+        known.Contains(NameOf(operation)) ? new(NameOf(operation), FailureVariable.Yes) : operation;
 
     private Evidence Evidence(
         Netlist netlist,
@@ -84,7 +84,7 @@ internal sealed class FailedPanel
             if (failed.Contains(variable.Name))
                 yield return variable with
                 {
-                    Rest = CommonFailures.Yes,
+                    Rest = FailureVariable.Yes,
                 };
             else if (away.Contains(new VariableIs(variable.Name, variable.Rest)))
                 yield return variable with

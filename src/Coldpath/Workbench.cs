@@ -8,6 +8,7 @@ using Coldpath.Panels.Sites;
 using Coldpath.Sheets.Drawings;
 using Coldpath.Sheets.Reports.Text;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath;
 
@@ -91,22 +92,28 @@ public static class Workbench
     private static IEnumerable<string> Failed(IEnumerable<Operation> failed) =>
         failed.Select(f => $"{f.Variable} is taken to have failed before anything was operated: {f.Value}");
 
-    /// <summary>Which failures suffice for a condition, or all failures and how they show when there is none.</summary>
+    /// <summary>Which failures suffice for a condition or undo a line, or all failures and how they show.</summary>
     /// <param name="source">The description.</param>
-    /// <param name="condition">As an intent line has it behind <c>never</c>; null asks for the failures themselves.</param>
+    /// <param name="question">
+    /// A condition as an intent line has it behind <c>never</c>, or a <c>never</c>, <c>stops</c> or <c>dead</c> line; null
+    /// asks for the failures themselves.
+    /// </param>
     /// <param name="most">The most failures in a combination.</param>
     /// <param name="stop">Ends the work early.</param>
     public static Answered<FailuresAnswer> Failures(
         SourceText source,
-        string? condition,
+        string? question,
         int most,
         CancellationToken stop
     )
     {
-        var opened = AskedPanel.Open(source, condition, stop);
-        return opened.Evidence is { } evidence
-            ? new FailuresQuestion(evidence).Ask(AskedPanel.Question(evidence, condition), condition, most)
-            : new Answered<FailuresAnswer>(null, opened.Findings);
+        if (AskedPanel.Problem(question) is { } problem)
+            return new Answered<FailuresAnswer>(null, [], problem);
+        var opened = AskedPanel.Open(source, question, stop);
+        if (opened.Evidence is not { } evidence)
+            return new Answered<FailuresAnswer>(null, opened.Findings);
+        var asked = AskedPanel.Question(evidence, question);
+        return new FailuresQuestion(evidence).Ask(asked, question, AskedPanel.IsLine(question), most);
     }
 
     /// <summary>What isolates targets; <paramref name="have"/> is the asker's own set, null when there is none.</summary>
@@ -171,12 +178,12 @@ public static class Workbench
         return PanelFormatter.Format(parsed.Panel, source, numbers);
     }
 
-    /// <summary>The flattened panel as JSON.</summary>
+    /// <summary>The flattened panel as JSON, with every failure that the questions reckon with.</summary>
     public static Answered<string> Netlist(SourceText source)
     {
         var bound = Described.Bind(PanelParser.Parse(source), []);
         return bound.Netlist is { } netlist
-            ? NetlistJson.ToText(netlist, indented: true) + "\n"
+            ? NetlistJson.ToText(netlist.WithCommonFailures(), indented: true) + "\n"
             : new Answered<string>(null, bound.Findings);
     }
 

@@ -65,6 +65,23 @@ test('a weld next to a contact that is never opened alone stays hidden', () => {
   assert.deepEqual(answer({ op: 'revealed', netlist }), { 'S1.weld': 'hidden', 'S2.weld': 'hidden' });
 });
 
+test('the same weld is seen when the device that follows has an indicator', () => {
+  const netlist = panel();
+  // K9 is in while the contact of S1 feeds it, and its own contact carries no load of the power circuit.
+  netlist.variables[2] = {
+    ...control('K9'), kind: 'cell',
+    moves: [
+      { from: 'open', to: 'shut', by: 'settle', when: { live: 'm' } },
+      { from: 'shut', to: 'open', by: 'settle', when: { not: { live: 'm' } } },
+    ],
+  };
+  netlist.variables.pop();
+  netlist.elements[1] = { ...contact('S2', 'm', 'o'), closed: false };
+  assert.deepEqual(answer({ op: 'revealed', netlist }), { 'S1.weld': 'revealed' });
+  netlist.elements[1].closed = { all: [{ var: 'K9', is: 'shut' }, false] };
+  assert.deepEqual(answer({ op: 'revealed', netlist }), { 'S1.weld': 'hidden' });
+});
+
 test('a failure whose occasion never comes is impossible', () => {
   const netlist = panel();
   netlist.variables[1].moves[0].when = false;

@@ -14,14 +14,14 @@ internal static class FailuresCommand
         var condition = new Argument<string?>("CONDITION")
         {
             Description =
-                "what must not be, such as \"M1 runs and S0 pressed\"; none lists the failures themselves",
+                "what must not be, such as \"M1 runs and S0 pressed\", or a line such as \"stops M1 by S0\"; none lists the failures themselves",
             Arity = ArgumentArity.ZeroOrOne,
         };
         var most = Arguments.Failures(standard: 2);
         var format = Arguments.Format("text", "json");
         var command = new Command(
             "failures",
-            "Find the failures that bring something about, each with its story, and tell which of them stay hidden."
+            "Find the failures that bring something about, each with its story, and tell which of them some operation shows."
         )
         {
             file,

@@ -13,6 +13,9 @@ public sealed record FailuresAnswer
     /// <summary>What was asked, as written; null when only the failures themselves were asked for.</summary>
     public string? Question { get; init; }
 
+    /// <summary>A line was asked for, which failures undo; else a condition, which they bring about.</summary>
+    public bool IsLine { get; init; }
+
     /// <summary>The most failures in a combination.</summary>
     public required int Most { get; init; }
 

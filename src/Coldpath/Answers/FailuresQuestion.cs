@@ -12,19 +12,21 @@ public sealed class FailuresQuestion(Evidence evidence)
     /// <summary>How many combinations are told with their stories.</summary>
     private const int Told = 20;
 
-    /// <param name="asked">A condition as "never" has it; null asks for all failures one by one.</param>
-    /// <param name="sentence">The condition as written.</param>
+    /// <param name="asked">The panel's last line: what must not be; null asks for all failures one by one.</param>
+    /// <param name="sentence">The condition or the line as written.</param>
+    /// <param name="line">It was written as a line, so that failures undo it and do not bring it about.</param>
     /// <param name="most">The most failures in a combination.</param>
-    public FailuresAnswer Ask(Intent? asked, string? sentence, int most)
+    public FailuresAnswer Ask(Intent? asked, string? sentence, bool line, int most)
     {
         var answer = new FailuresAnswer
         {
             Panel = evidence.Panel.Name,
             Rules = evidence.Netlist.Rules,
             Question = sentence,
+            IsLine = line,
             Most = most,
             RestsOn = Doubtful.Parts(evidence.Panel),
-            Assumed = evidence.Netlist.Assumed,
+            Assumed = [.. evidence.Netlist.Assumed, .. Reached(asked)],
         };
         try
         {
@@ -44,6 +46,14 @@ public sealed class FailuresQuestion(Evidence evidence)
             };
         }
     }
+
+    private static IEnumerable<string> Reached(Intent? asked) =>
+        asked?.Form == IntentForm.Dead
+            ?
+            [
+                "only states were looked at that something leads to; a 'dead' line in a description speaks of all others too",
+            ]
+            : [];
 
     private FailuresAnswer Searched(FailuresAnswer answer, Intent asked)
     {
@@ -67,19 +77,13 @@ public sealed class FailuresQuestion(Evidence evidence)
         };
     }
 
+    /// <summary>Of the line as this search has it, with no other failures in it than its own.</summary>
     private static IReadOnlyList<FailureSet> Sets(Behaviour part, Intent asked) =>
-        new CutSets(part).Of(Hazard(part, asked));
+        Hazard.Sets(part, part.Netlist.Intents[^1] with { Settled = asked.Settled });
 
     /// <summary>What only an uncertain coil brings about is put to the solver.</summary>
     private IReadOnlyList<FailureSet> Judged(FailureSet set, Intent asked) =>
         Sets(evidence.Judged([.. set.Members.Select(m => m.Name)]), asked);
-
-    private static Diagram Hazard(Behaviour part, Intent asked)
-    {
-        // The line as this search has it, with no other failures in it than its own.
-        var states = part.Of(part.Netlist.Intents[^1].When);
-        return asked.Settled ? part.Space.Table.And(states, part.ReachableSettled) : states;
-    }
 
     private static Combination Combined(FailureSet set) =>
         new([.. set.Members.Select(m => m.Name)], Narration.Tell(set.Story), set.Uncertain);
@@ -101,7 +105,7 @@ public sealed class FailuresQuestion(Evidence evidence)
             LoadSign { Runs: var runs } load => IsLamp(load.Load)
                 ? $"{load.Load} {(runs ? "lights" : "stays dark")}"
                 : $"{load.Load} {(runs ? "runs" : "does not run")}",
-            PartSign part => $"{part.Variable.Name} comes to {part.Word}",
+            PartSign part => $"{part.Variable.Name} {(part.Stays ? "stays" : "comes to")} {part.Word}",
             _ => throw new ArgumentException("no such sign", nameof(sign)),
         };
 

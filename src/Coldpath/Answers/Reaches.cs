@@ -24,10 +24,16 @@ public sealed class Reaches(Evidence evidence, Network network, State state)
             : Holds(network.Runs(load.Name, Turning.Reverse)) ? "runs in reverse"
             : Holds(network.Runs(load.Name)) ? "runs"
             : Holds(network.SinglePhasing(load.Name)) ? "single-phasing"
-            : Holds(network.Abnormal(load.Name)) ? "carries current, but in no connection it is made for"
+            : Holds(network.AbnormalAndLive(load.Name)) ? Abnormally(load)
             : Holds(network.StandsLive(load.Name)) ? $"stands {words.Live}"
             : words.Dead;
     }
+
+    /// <summary>Two terminals leave nothing to connect wrongly: what is between, a diode or another load, is the reason.</summary>
+    private static string Abnormally(Load load) =>
+        load.Modes.All(m => m.Feed.Count == 2)
+            ? "carries current, though not straight from a supply"
+            : "carries current, but in no connection it is made for";
 
     private PointReach OfNet(string net)
     {

@@ -1,4 +1,5 @@
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Devices;
 
@@ -6,7 +7,7 @@ namespace Coldpath.Devices;
 internal static class ContactWeld
 {
     public static Variable Of(string element) =>
-        FailureVariable.Of($"weld{element}", FailureClass.Contact, new Closed(element));
+        FailureVariable.Of($"weld{element}", device: "", FailureClass.Contact, new Closed(element));
 
-    public static Expression Happened(Variable failure) => new VariableIs(failure.Name, FailureVariable.Yes);
+    public static Expression Happened(Variable failure) => FailureVariable.Happened(failure.Name);
 }

@@ -7,7 +7,6 @@ using Coldpath.Findings;
 using Coldpath.Panels;
 using Coldpath.Standards;
 using Coldpath.Wiring;
-using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Inspection;
 
@@ -25,13 +24,10 @@ public sealed class Evidence
     private readonly Lazy<HiddenFailures> hiddenFailures;
     private readonly Lazy<IReadOnlyList<JudgedIntent>> intents;
     private readonly Lazy<Network> wholeNetwork;
-    private readonly Lazy<IReadOnlyList<string>> allFailures;
     private readonly Lazy<Diagram> allSupplied;
     private readonly Lazy<Diagram> intact;
     private readonly HashSet<string> presences;
-    private readonly Lazy<IReadOnlyList<Behaviour>>[] failing;
-    private readonly Dictionary<string, Behaviour> judged = [];
-    private readonly CancellationToken stop;
+    private readonly FailureSearches searches;
 
     /// <param name="source">The description.</param>
     /// <param name="panel">What it says.</param>
@@ -49,7 +45,6 @@ public sealed class Evidence
     )
     {
         Failures = failures;
-        this.stop = stop;
         Source = source;
         Panel = panel;
         Netlist = behaviour.Netlist;
@@ -63,7 +58,7 @@ public sealed class Evidence
         hiddenFailures = new(() => new HiddenFailures(this));
         singleFailures = new(() => new SingleFailures(this));
         intents = new(Judge);
-        allFailures = new(whole.AllFailures);
+        searches = new(whole, stop);
         wholeNetwork = new(() => new(whole, new StateSpace(whole)));
         allSupplied = new(() => Table.AllOf(Netlist.Variables.Where(IsPresence).Select(v => Is(v, v.Rest))));
         intact = new(FindIntact);
@@ -73,7 +68,6 @@ public sealed class Evidence
                 Guards.Variables(s.Present).Concat(s.Conductors.SelectMany(c => Guards.Variables(c.Present)))
             ),
         ];
-        failing = [SearchAll(0), SearchAll(1)];
     }
 
     public SourceText Source { get; }
@@ -104,37 +98,16 @@ public sealed class Evidence
     public int Failures { get; }
 
     /// <summary>Every failure there is, those of coils, controls and control wires too, in declared order.</summary>
-    public IReadOnlyList<string> AllFailures => allFailures.Value;
+    public IReadOnlyList<string> AllFailures => searches.All;
 
     /// <summary>
     /// What the panel can do while so many of its parts fail, one search for each few parts; together they cover every
     /// combination.
     /// </summary>
-    public IEnumerable<Behaviour> Failing(int most) =>
-        most <= 1
-            ? failing[most].Value
-            : FailureParts.Of(Whole.Netlist, most).Select(part => Search(part, most));
+    public IEnumerable<Behaviour> Failing(int most) => searches.Failing(most);
 
     /// <summary>What the panel can do while just these may fail, uncertain coils put to the solver.</summary>
-    public Behaviour Judged(IReadOnlyCollection<string> failures)
-    {
-        var name = string.Join(' ', failures);
-        if (!judged.TryGetValue(name, out var behaviour))
-        {
-            behaviour = Behaviour.Judged(
-                Whole.Netlist.WithFailures(failures.ToHashSet()),
-                stop,
-                failures.Count
-            );
-            judged.Add(name, behaviour);
-        }
-        return behaviour;
-    }
-
-    private Behaviour Search(Netlist part, int most) => new(part, new DiagramTable(cancellation: stop), most);
-
-    private Lazy<IReadOnlyList<Behaviour>> SearchAll(int most) =>
-        new(() => [.. FailureParts.Of(Whole.Netlist, most).Select(part => Search(part, most))]);
+    public Behaviour Judged(IReadOnlyCollection<string> failures) => searches.Judged(failures);
 
     /// <summary>Reachable states, passing ones included.</summary>
     public Diagram Reachable => Behaviour.Reachable;
@@ -298,25 +271,7 @@ public sealed class Evidence
     private Verdict Answer(Questions questions, Intent intent, Intent whole) =>
         intent.Form == IntentForm.Dead ? questions.Answer(whole)
         : intent.Failures == 0 ? questions.Answer(intent)
-        : AnswerWithFailures(whole);
-
-    /// <summary>What only an uncertain coil refutes is put to the solver.</summary>
-    private Verdict AnswerWithFailures(Intent intent)
-    {
-        // A search speaks of its own failures only: its line is the one without the others.
-        var line = Whole.Netlist.Intents.Index().First(i => ReferenceEquals(i.Item, intent)).Index;
-        var verdict = Of(Failing(intent.Failures));
-        if (!verdict.ThroughUncertain)
-            return verdict;
-        var parts = FailureParts.Of(Whole.Netlist, intent.Failures);
-        return Of(parts.Select(part => Behaviour.Judged(part, stop, intent.Failures)));
-
-        Verdict Of(IEnumerable<Behaviour> behaviours) =>
-            Verdict.OfParts(
-                intent.Form,
-                behaviours.Select(part => new Questions(part).Answer(part.Netlist.Intents[line]))
-            );
-    }
+        : searches.Answer(whole);
 
     private JudgedIntent[] Judge()
     {

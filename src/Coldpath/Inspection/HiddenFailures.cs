@@ -1,17 +1,16 @@
-using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Failures;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Wiring;
 
 namespace Coldpath.Inspection;
 
-/// <summary>A failure that nothing shows, and one more with which a claim no longer holds.</summary>
+/// <summary>A failure that no single operation shows, and one more with which a claim no longer holds.</summary>
 /// <param name="Hidden">The one.</param>
 /// <param name="Next">The other.</param>
 /// <param name="Story">How both together undo the claim.</param>
 public sealed record HiddenPair(Variable Hidden, Variable Next, Story Story);
 
-/// <summary>Which failures stay hidden, and what that means where the description counts on two of something.</summary>
+/// <summary>Which failures no single operation shows, and what that means where the description counts on two of something.</summary>
 public sealed class HiddenFailures(Evidence evidence)
 {
     private readonly Dictionary<string, Revealed> known = [];
@@ -31,31 +30,13 @@ public sealed class HiddenFailures(Evidence evidence)
     /// <summary>For a claim that one failure is stood: each hidden one with the first that then undoes it.</summary>
     public IEnumerable<HiddenPair> Behind(JudgedIntent claim)
     {
-        var sets = evidence.Failing(2).SelectMany(part => new CutSets(part).Of(Undone(part, claim.Intent)));
+        var line = LineOf(claim.Intent);
+        var sets = evidence.Failing(2).SelectMany(part => Hazard.Sets(part, part.Netlist.Intents[line]));
         var told = new HashSet<string>();
         foreach (var pair in FailureSet.Minimal(sets).Where(set => set.Members.Count == 2))
         foreach (var (hidden, next) in new[] { (0, 1), (1, 0) })
             if (IsHidden(pair.Members[hidden]) && told.Add(pair.Members[hidden].Name))
                 yield return new(pair.Members[hidden], pair.Members[next], pair.Story);
-    }
-
-    /// <summary>States that the claim excludes; of a stop those in which the load runs on while it is operated.</summary>
-    private Diagram Undone(Behaviour behaviour, Intent intent)
-    {
-        var table = behaviour.Space.Table;
-        return intent.Form switch
-        {
-            IntentForm.Never => table.And(
-                behaviour.Of(behaviour.Netlist.Intents[LineOf(intent)].When),
-                intent.Settled ? behaviour.ReachableSettled : behaviour.Reachable
-            ),
-            IntentForm.Stops => table.AllOf(
-                behaviour.Quiet,
-                table.AnyOf(intent.By.Select(o => behaviour.Space.Is(o.Variable, o.Value))),
-                behaviour.Of(new Runs(intent.Of!, Turning.Any))
-            ),
-            _ => Diagram.False,
-        };
     }
 
     private int LineOf(Intent intent) =>

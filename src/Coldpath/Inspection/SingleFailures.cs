@@ -80,18 +80,14 @@ public sealed class SingleFailures
     public IEnumerable<FailureSet> Unprotected() =>
         Alone(part => part.Any.Value.Of(part.Behaviour.UnprotectedShort));
 
-    /// <summary>A line of the description counts on one failure being stood.</summary>
-    public bool IsClaimed(Load motor) =>
-        evidence.Netlist.Intents.Any(i => i.Failures > 0 && SpeaksOf(i, motor));
-
     /// <summary>
-    /// Why this one failure should have been without effect: a claim of the description, or a device in series that was
-    /// to drop; null when there is no reason.
+    /// Why this one failure should have left the stop its effect: a claim of the description, or a device in series that
+    /// was to drop; null when there is no reason.
     /// </summary>
-    public string? Redundant(Load motor, FailureSet set)
+    public string? Redundant(Load motor, NetlistDevice stop, FailureSet set)
     {
-        if (IsClaimed(motor))
-            return $"{motor.Name} is meant to stop even so";
+        if (IsClaimed(motor, stop))
+            return $"{motor.Name} is meant to stop by {stop.Tag} even so";
         if (!IsOfPole(set) || ChangesOver(set.Members[0].Device))
             return null;
         var other = evidence.Devices.Controllers.FirstOrDefault(tag =>
@@ -99,6 +95,18 @@ public sealed class SingleFailures
         );
         return other is null ? null : $"{other} in series does not drop either";
     }
+
+    /// <summary>A line of the description counts on the stop's effect on the motor in spite of a failure.</summary>
+    private bool IsClaimed(Load motor, NetlistDevice stop)
+    {
+        var positions = evidence.Devices.Variables(stop.Tag).Select(v => v.Name).ToHashSet();
+        return evidence.Netlist.Intents.Any(i =>
+            i.Failures > 0 && SpeaksOf(i, motor) && NamedIn(i).Any(positions.Contains)
+        );
+    }
+
+    private static IEnumerable<string> NamedIn(Intent intent) =>
+        intent.By.Select(o => o.Variable).Concat(Guards.Variables(intent.When));
 
     /// <summary>One of a change-over pair chooses a supply; what follows it in series is not there to back it up.</summary>
     private bool ChangesOver(string device) =>

@@ -78,6 +78,57 @@ public sealed class FailuresTests
         ran.Error.Should().Contain("the question:1:7").And.Contain("never M9 runs").And.Contain("^^");
     }
 
+    [Theory]
+    [InlineData("", "the question is empty")]
+    [InlineData("  ", "the question is empty")]
+    [InlineData(
+        "can M1 run via K1",
+        "ask for a condition such as \"M1 runs\", or a never, stops or dead line"
+    )]
+    [InlineData("M1 runs\nM1 runs", "the question is one line")]
+    public void What_cannot_be_asked_for_is_refused_with_a_way_out(string question, string complaint)
+    {
+        var ran = Ran.In(Panels, ["failures", "orchard-well-pump.panel", question]);
+        ran.Exit.Should().Be(Exit.Unusable);
+        ran.Error.Should().Contain(complaint);
+    }
+
+    /// <summary>The switch sticks, the contactor jams, one of two wires is gone: each alone undoes it.</summary>
+    [Fact]
+    public void A_stops_line_is_undone_by_all_that_refutes_it()
+    {
+        var sets = Alone("stops M1 by S1");
+        sets.Should().Contain(Alone("M1 runs and S1 at OFF, when quiet"));
+        sets.Should().Contain("K1.jams");
+        Text("stops M1 by S1").Should().Contain("stops M1 by S1").And.Contain("undone by ");
+    }
+
+    [Fact]
+    public void A_never_line_counts_passing_states_and_a_condition_does_not()
+    {
+        Alone("never M1 runs and S1 at OFF").Should().Equal("");
+        Alone("never M1 runs and S1 at OFF, when quiet")
+            .Should()
+            .Equal(Alone("M1 runs and S1 at OFF, when quiet"));
+    }
+
+    [Fact]
+    public void A_dead_line_is_undone_by_failures_that_keep_it_live()
+    {
+        Text("dead M1 when Q1 open").Should().Contain("holds: no combination of up to 1 failure undoes it");
+        Alone("dead M1 when K1 out").Should().Contain("K1.weld1");
+    }
+
+    private static string Text(string question) =>
+        Ran.In(Panels, ["failures", "orchard-well-pump.panel", question, "--failures", "1"]).Out;
+
+    private static string[] Alone(string question) =>
+        [
+            .. Json("failures", "orchard-well-pump.panel", question, "--failures", "1")["sets"]!
+                .AsArray()
+                .Select(set => string.Join(' ', set!.AsArray().Select(name => name!.GetValue<string>()))),
+        ];
+
     [Fact]
     public void Three_failures_are_too_many()
     {

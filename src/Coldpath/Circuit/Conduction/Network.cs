@@ -174,6 +174,12 @@ public sealed class Network
     public Diagram Abnormal(string load) =>
         Table.Except(Table.AnyOf(loads[load].Elements.Select(Carries)), Runs(load));
 
+    /// <summary>
+    /// Abnormal, and one of its terminals is live: what carries only as long as diodes are taken both ways is left out.
+    /// </summary>
+    public Diagram AbnormalAndLive(string load) =>
+        Table.And(Abnormal(load), Table.AnyOf(TerminalsOf(loads[load]).Select(Live)));
+
     /// <summary>Abnormal, with exactly two voltages at the three terminals of one of its connections.</summary>
     public Diagram SinglePhasing(string load)
     {

@@ -44,7 +44,7 @@ public sealed class CutSets
     )
     {
         this.behaviour = behaviour;
-        var settled = new Lazy<Diagram>(() => !Table.AnyOf(behaviour.Transitions.Select(t => t.Uncertain)));
+        var settled = new Lazy<Diagram>(() => Judged(behaviour));
         certain = new(() => Search(uncertainToo: false, settled.Value));
         possible = new(() => Search(uncertainToo: true, Diagram.True));
 
@@ -69,32 +69,61 @@ public sealed class CutSets
     {
         if (!Table.Meet(hazard, behaviour.Reachable))
             return [];
-        var sure = Sets(Table.And(hazard, certain.Value.States), certain.Value, uncertain: false);
+        var sure = In(certain.Value, uncertain: false);
         if (!behaviour.RestsOnUncertain)
             return sure;
-        var open = Sets(Table.And(hazard, possible.Value.States), possible.Value, uncertain: true);
+        var open = In(possible.Value, uncertain: true);
         return FailureSet.Minimal([.. sure, .. open]);
+
+        List<FailureSet> In(Found found, bool uncertain) =>
+            Sets(behaviour, Table.And(hazard, found.States), found.Phases, uncertain);
     }
 
-    private List<FailureSet> Sets(Diagram reached, Found found, bool uncertain)
+    /// <summary>The minimal sets among the failures that stand in states which searches in phases have reached.</summary>
+    /// <param name="behaviour">Of the panel with as many failures as a set may have members.</param>
+    /// <param name="states">Reached in the last phase.</param>
+    /// <param name="phases">Each from where the one before may end.</param>
+    /// <param name="uncertainToo">Whether moves were made that an uncertain coil leaves open.</param>
+    internal static IReadOnlyList<FailureSet> In(
+        Behaviour behaviour,
+        Diagram states,
+        IReadOnlyList<Reach> phases,
+        bool uncertainToo
+    )
     {
+        var within = uncertainToo ? Diagram.True : Judged(behaviour);
+        return Sets(behaviour, behaviour.Table.And(states, within), phases, uncertainToo);
+    }
+
+    /// <summary>States in which no uncertain coil could move.</summary>
+    private static Diagram Judged(Behaviour behaviour) =>
+        !behaviour.Table.AnyOf(behaviour.Transitions.Select(t => t.Uncertain));
+
+    private static List<FailureSet> Sets(
+        Behaviour behaviour,
+        Diagram reached,
+        IReadOnlyList<Reach> phases,
+        bool uncertain
+    )
+    {
+        var (space, table) = (behaviour.Space, behaviour.Table);
         if (reached.IsFalse)
             return [];
-        var levels = Space.FailureVariables.ToDictionary(v => Space.LevelsOf(v).Single());
-        var others = Space.Levels.Except(levels.Keys);
-        var family = Table.Minimal(Table.Exists(reached, Table.Cube(others)), levels.Keys);
+        var levels = space.FailureVariables.ToDictionary(v => space.LevelsOf(v).Single());
+        var others = space.Levels.Except(levels.Keys);
+        var family = table.Minimal(table.Exists(reached, table.Cube(others)), levels.Keys);
         return
         [
-            .. Table
+            .. table
                 .Sets(family, levels.Keys)
                 .Select(set => Told([.. set.Select(level => levels[level]).Order()])),
         ];
 
         FailureSet Told(int[] members)
         {
-            var states = Table.And(reached, Space.Failed(members));
-            var story = Phases.Story(behaviour, uncertain, states, [.. found.Phases]);
-            return new(behaviour, [.. members.Select(m => Space.Variables[m])], states, story);
+            var states = table.And(reached, space.Failed(members));
+            var story = Phases.Story(behaviour, uncertain, states, [.. phases]);
+            return new(behaviour, [.. members.Select(m => space.Variables[m])], states, story);
         }
     }
 

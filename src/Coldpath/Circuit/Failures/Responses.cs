@@ -24,12 +24,12 @@ internal sealed class Responses
         this.showing = showing;
         space = behaviour.Space;
         reach = behaviour.FromRest(uncertainToo);
-        started = Table.And(quiet, showing.Before);
+        started = Table.And(quiet, showing.WereSo);
         var moved = Table.Or(started, reach.Operating.Image(started));
         following = uncertainToo
             ? behaviour.ReachFrom(moved, uncertainToo, Follows)
             : behaviour.ReachSurelyFrom(moved, Follows);
-        Ends = Table.AllOf(following.All, quiet, showing.After);
+        Ends = Table.AllOf(following.All, quiet, showing.AreSo);
     }
 
     /// <summary>The states that responses end in, with what showed before and shows after on its levels.</summary>

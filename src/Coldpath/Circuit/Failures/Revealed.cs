@@ -8,10 +8,10 @@ public enum Disclosure
     /// <summary>It cannot happen: its occasion never comes.</summary>
     Impossible,
 
-    /// <summary>Nothing that can be seen without opening the panel tells of it until another failure comes.</summary>
+    /// <summary>No single operation is answered as it never is when nothing has failed.</summary>
     Hidden,
 
-    /// <summary>Sooner or later the panel answers as it never does when nothing has failed.</summary>
+    /// <summary>Some operation is answered as it never is when nothing has failed.</summary>
     Revealed,
 }
 
@@ -33,8 +33,8 @@ public abstract record Sign;
 /// <summary>The load runs, or does not, and should not, or should.</summary>
 public sealed record LoadSign(string Load, bool Runs) : Sign;
 
-/// <summary>The variable comes to a value to which it would not come.</summary>
-public sealed record PartSign(Variable Variable, int Value) : Sign
+/// <summary>The variable stays at a value at which it would not stay, or comes to one to which it would not come.</summary>
+public sealed record PartSign(Variable Variable, int Value, bool Stays) : Sign
 {
     public string Word => Variable.Values[Value];
 }

@@ -7,7 +7,8 @@ namespace Coldpath.Circuit.Failures;
 
 /// <summary>
 /// Which single failures show themselves: those with a response that is none of the sound panel's. Where an uncertain
-/// coil or a short leaves open what shows, nothing is told: hidden is the answer on the safe side.
+/// coil or a short leaves open what shows, or a load carries current and does not run, nothing is told: hidden is the
+/// answer on the safe side.
 /// </summary>
 public sealed class Revealing
 {
@@ -34,7 +35,8 @@ public sealed class Revealing
             uncertainToo: true
         );
         sound = possible.Seen(Table.And(possible.Ends, Space.Failed()));
-        certain = new(behaviour, showing, Table.Except(quiet, open), uncertainToo: false);
+        var plain = Table.Except(Table.Except(quiet, open), showing.Doubtful);
+        certain = new(behaviour, showing, plain, uncertainToo: false);
     }
 
     private StateSpace Space => behaviour.Space;
@@ -55,21 +57,7 @@ public sealed class Revealing
         var first = behaviour.ShortestTo(certain.Begins(ends))!;
         var rest = certain.Steps(first.End, ends);
         var story = new Story(behaviour, first.Start, [.. first.Steps, .. rest], first.ThroughUncertain);
-        return new(failure, Disclosure.Revealed) { Story = story, Signs = [.. Signs(first.End, story.End)] };
-    }
-
-    /// <summary>Loads that do other than in every answer of the sound panel; else parts that moved besides.</summary>
-    private IEnumerable<Sign> Signs(State before, State end)
-    {
-        var answers = Table.AllOf(sound, showing.BeforeOf(before), showing.SeenAs(end));
-        if (answers.IsFalse)
-            return showing.Changed(before, end).Select(v => new PartSign(Space.Variables[v], end[v]));
-        var all = showing
-            .Loads.Index()
-            .Select(l => (l.Index, Sign: new LoadSign(l.Item, showing.Runs(l.Index, end))))
-            .ToArray();
-        var loads = all.Where(l => showing.RanAfter(l.Index, answers) == !l.Sign.Runs).ToArray();
-        // Each load alone may do so; it is all of them together that never do.
-        return (loads.Length > 0 ? loads : all).Select(l => l.Sign);
+        var signs = new Signs(Space, showing, sound).Of(first.End, rest);
+        return new(failure, Disclosure.Revealed) { Story = story, Signs = signs };
     }
 }

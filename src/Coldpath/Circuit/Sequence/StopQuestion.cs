@@ -24,6 +24,14 @@ internal sealed class StopQuestion
     public StopQuestion(Behaviour behaviour, Diagram running, IReadOnlyList<Operation> by, bool atOnce)
         : this(behaviour, running, by, atOnce, behaviour.RestsOnUncertain) { }
 
+    /// <summary>A line's own question, with uncertain moves or without.</summary>
+    public static StopQuestion Of(Behaviour behaviour, Intent line, bool uncertainToo)
+    {
+        var loads = Terminals.LoadsOf(behaviour.Netlist, line.Of!);
+        var running = behaviour.Table.AnyOf(loads.Select(l => behaviour.Network.Runs(l.Name)));
+        return new(behaviour, running, line.By, line.AtOnce, uncertainToo);
+    }
+
     private StopQuestion(
         Behaviour behaviour,
         Diagram running,
@@ -61,31 +69,41 @@ internal sealed class StopQuestion
 
     private Verdict AnswerOnce()
     {
+        if (Table.AllOf(behaviour.FromRest(uncertainToo).All, Settled, running).IsFalse)
+            return new(Outcome.Vacuous);
+        return Refutations().FirstOrDefault() is { } refutation
+            ? new(Outcome.Refuted)
+            {
+                StopFailure = refutation.Failure,
+                Story = Phases.Story(behaviour, uncertainToo, refutation.States, [.. refutation.Phases]),
+            }
+            : new(Outcome.Proved);
+    }
+
+    /// <summary>Each way in which it does not hold, the plainest first.</summary>
+    public IEnumerable<StopRefutation> Refutations() => Ways().Where(way => !way.States.IsFalse);
+
+    private IEnumerable<StopRefutation> Ways()
+    {
         var fromRest = behaviour.FromRest(uncertainToo);
         var runs = Table.AllOf(fromRest.All, Settled, running);
-        if (runs.IsFalse)
-            return new(Outcome.Vacuous);
         var operate = Phase(runs, Towards(control, operatedValues), delays: false);
         var stuck = Table.Except(
             Table.Except(Table.And(operate.All, Settled), operated),
             operate.Operating.Sources
         );
-        if (!stuck.IsFalse)
-            return Refuted(StopFailure.CannotBeOperated, stuck, fromRest, operate);
+        yield return new(StopFailure.CannotBeOperated, stuck, [fromRest, operate]);
         var follow = Phase(Table.And(operate.All, operated), [], !atOnce);
-        if (Still(follow) is { IsFalse: false } going)
-            return Refuted(StopFailure.KeepsRunning, going, fromRest, operate, follow);
+        yield return new(StopFailure.KeepsRunning, Still(follow), [fromRest, operate, follow]);
         var held = Table.AllOf(fromRest.All, behaviour.Quiet, operated, running);
-        if (!held.IsFalse)
-            return Refuted(StopFailure.RunsWhileOperated, held, fromRest);
+        yield return new(StopFailure.RunsWhileOperated, held, [fromRest]);
         var release = Phase(Table.And(follow.All, Settled), Releases(), !atOnce);
         var letGo = Table.AllOf(release.All, Settled, Released());
         var back = Phase(letGo, returns ? Towards(control, [RestOf(control)]) : [], !atOnce);
         var after = returns ? Table.And(back.All, Space.Is(control, RestOf(control))) : back.All;
         var later = behaviour.ReachFrom(Table.And(after, Settled), uncertainToo, MayFollow);
-        if (Still(later) is { IsFalse: false } again)
-            return Refuted(StopFailure.RunsAgain, again, fromRest, operate, follow, release, back, later);
-        return new(Outcome.Proved);
+        Reach[] all = [fromRest, operate, follow, release, back, later];
+        yield return new(StopFailure.RunsAgain, Still(later), all);
     }
 
     private Reach Phase(Diagram start, IReadOnlyCollection<Transition> made, bool delays) =>
@@ -145,11 +163,10 @@ internal sealed class StopQuestion
             .Netlist.Devices.Where(d => d.Tag == Space.Variables[variable].Device)
             .Select(d => d.Use)
             .FirstOrDefault();
-
-    private Verdict Refuted(StopFailure failure, Diagram target, params Reach[] phases) =>
-        new(Outcome.Refuted)
-        {
-            StopFailure = failure,
-            Story = Phases.Story(behaviour, uncertainToo, target, phases),
-        };
 }
+
+/// <summary>A way in which a load is not stopped.</summary>
+/// <param name="Failure">Which.</param>
+/// <param name="States">Where it shows, in the last of the phases.</param>
+/// <param name="Phases">The searches that lead there, each from where the one before may end.</param>
+internal sealed record StopRefutation(StopFailure Failure, Diagram States, IReadOnlyList<Reach> Phases);

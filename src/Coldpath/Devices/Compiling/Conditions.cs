@@ -1,6 +1,7 @@
 using Coldpath.Devices.Ratings;
 using Coldpath.Notation.Syntax;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Devices.Compiling;
 
@@ -125,7 +126,7 @@ internal sealed class Conditions(
         return Quantified(
             said.Quantifier,
             Meant(alike, v => v.Pole, said, name, pole, said.Quantifier)
-                .Select(v => (Expression)new VariableIs(v.Local, FailureVariable.Yes))
+                .Select(v => FailureVariable.Happened(v.Local))
         );
     }
 

@@ -1,5 +1,6 @@
 using Coldpath.Notation.Syntax;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Devices.Compiling;
 

@@ -1,5 +1,6 @@
 using Coldpath.Notation.Syntax;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Devices.Compiling;
 
@@ -130,7 +131,12 @@ internal sealed class VariableBuilder(KindContext context)
     {
         var when = context.Conditions.Of(line.When, named.Pole, ConditionUse.Move);
         variables.Add(
-            FailureVariable.Of(named.Local, context.Word(line.Class, "class of failure", Classes), when)
+            FailureVariable.Of(
+                named.Local,
+                device: "",
+                context.Word(line.Class, "class of failure", Classes),
+                when
+            )
         );
     }
 

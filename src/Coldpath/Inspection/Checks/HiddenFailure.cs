@@ -15,13 +15,13 @@ public sealed class HiddenFailure : FailureCheck
             Family = Family.Failures,
             Severity = Severity.Caution,
             Title =
-                "What is meant to stand one failure has one that nothing shows, and the next one defeats it.",
+                "What is meant to stand one failure has one that no single operation shows, and the next one defeats it.",
             Why = "Two of everything help only as long as somebody learns that one of the two is gone.",
             Reference = "ISO 13849-1 (category 3 and 4); IEC 60204-1, 9.4.2.3",
             Remedy =
                 "let the start depend on a break contact of the part, mirrored or mechanically linked, or show it by a lamp",
             Limits =
-                "asked of every 'even with 1 failure' line; lamps, motors, fuses and controls are what is seen",
+                "asked of every 'even with 1 failure' line; lamps, motors, fuses, controls and the indicators of safety relays, monitors, soft starters and drives are what is seen, after one operation at a time",
             Example = new(
                 "two-contactors",
                 [
@@ -41,7 +41,7 @@ public sealed class HiddenFailure : FailureCheck
         from found in e.HiddenFailures.Behind(judged)
         select e.Report(this, [found.Hidden.Device, .. judged.Devices])
             .Says(
-                $"nothing shows that {FailureWords.Of(found.Hidden)}; "
+                $"no single operation shows that {FailureWords.Of(found.Hidden)}; "
                     + $"when then {FailureWords.Of(found.Next)}, it is not so: {judged.Sentence}"
             )
             .After(found.Story)

@@ -37,16 +37,15 @@ public sealed class SingleFailureDefeatsStop : FailureCheck
         from set in e.SingleFailures.Defeating(stop, motor)
         where SingleFailures.Sort(set) == FailureSort.Part
         group (stop, set) by (motor, set.Members[0].Device) into found
-        select Told(e, found.Key.motor, [.. found.Select(f => f.stop.Tag)], found.First().set);
+        select Told(e, found.Key.motor, [.. found.Select(f => f.stop).Distinct()], found.First().set);
 
-    private Finding Told(Evidence e, Load motor, string[] stops, FailureSet set)
+    private Finding Told(Evidence e, Load motor, NetlistDevice[] stops, FailureSet set)
     {
-        var (part, next, meant) = (
-            set.Members[0],
-            NextStop.Of(e, motor, set),
-            e.SingleFailures.Redundant(motor, set)
-        );
-        var all = stops.Distinct().ToArray();
+        var (part, next) = (set.Members[0], NextStop.Of(e, motor, set));
+        var meant = stops
+            .Select(stop => e.SingleFailures.Redundant(motor, stop, set))
+            .FirstOrDefault(why => why is not null);
+        var all = stops.Select(s => s.Tag).ToArray();
         return e.Report(this, [part.Device, motor.Name, .. all])
             .Grade(next is null || meant is not null ? Severity.Danger : Severity.Note)
             .Says(

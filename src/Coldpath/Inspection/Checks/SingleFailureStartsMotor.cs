@@ -47,12 +47,9 @@ public sealed class SingleFailureStartsMotor : FailureCheck
             .SingleFailures.Restarting(motor)
             .Where(set => IsMeant(set) && !set.Uncertain && !known.Contains(set.Members[0].Device));
         foreach (var sets in again.GroupBy(set => set.Members[0].Device))
-            yield return Told(e, motor, sets.First(), Graded(e, motor), "starts again without a command");
+            // Usual in a simple starter: somebody has let the stop go.
+            yield return Told(e, motor, sets.First(), Severity.Note, "starts again without a command");
     }
-
-    /// <summary>Usual in a simple starter, and not to be borne where the panel is meant to stand a failure.</summary>
-    private static Severity Graded(Evidence e, Load motor) =>
-        e.SingleFailures.IsClaimed(motor) ? Severity.Danger : Severity.Note;
 
     private static bool IsMeant(FailureSet set) =>
         SingleFailures.Sort(set) is FailureSort.Part or FailureSort.Broken;

@@ -1,5 +1,6 @@
 using Coldpath.Devices;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Panels.Flattening;
 
@@ -18,10 +19,7 @@ internal sealed class BondFlattening(IReadOnlyList<Bond> bonds)
 
     public IEnumerable<Variable> Variables() =>
         named.Select(b =>
-            FailureVariable.Of(BreakOf(b.Id), FailureClass.Wiring, Expression.True) with
-            {
-                Device = b.Bond.Device,
-            }
+            FailureVariable.Of(BreakOf(b.Id), b.Bond.Device, FailureClass.Wiring, Expression.True)
         );
 
     public IEnumerable<Element> Elements() =>

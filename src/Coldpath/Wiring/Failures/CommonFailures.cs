@@ -6,9 +6,6 @@ namespace Coldpath.Wiring.Failures;
 /// </summary>
 public static class CommonFailures
 {
-    public const string No = "no";
-    public const string Yes = "yes";
-
     /// <summary>The netlist with them. Variables, elements and nets of the netlist itself keep their names.</summary>
     public static Netlist WithCommonFailures(this Netlist netlist) => With(netlist, _ => true);
 
@@ -38,21 +35,4 @@ public static class CommonFailures
 
     private static Netlist With(Netlist netlist, Func<string, bool> chosen) =>
         WireFailures.AddTo(PartFailures.AddTo(netlist, chosen), chosen);
-
-    internal static Variable Variable(string name, string device, FailureClass of, Expression when) =>
-        new()
-        {
-            Name = name,
-            Device = device,
-            Kind = VariableKind.Failure,
-            Class = of,
-            Values = [No, Yes],
-            Rest = No,
-            Moves = [new Move(No, Yes, Mover.Failure, when, Expression.False)],
-        };
-
-    internal static Expression Happened(string name) => new VariableIs(name, Yes);
-
-    internal static Expression Unless(string name, Expression condition) =>
-        Expression.AllOf(condition, Expression.Negate(Happened(name)));
 }

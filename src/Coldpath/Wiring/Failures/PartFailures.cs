@@ -35,7 +35,7 @@ internal sealed class PartFailures
         open.TryGetValue(element.Id, out var failure)
             ? element with
             {
-                Closed = CommonFailures.Unless(failure, element.Closed),
+                Closed = FailureVariable.Unless(failure, element.Closed),
             }
             : element;
 
@@ -78,7 +78,7 @@ internal sealed class PartFailures
             {
                 Moves = [.. variable.Moves.Select(m => hindered(m) ? Unless(name, m) : m)],
             },
-            CommonFailures.Variable(name, variable.Device, FailureClass.Control, when),
+            FailureVariable.Of(name, variable.Device, FailureClass.Control, when),
         ];
     }
 
@@ -94,14 +94,14 @@ internal sealed class PartFailures
             {
                 Moves = [.. armature.Moves.Select(m => Dropping(armature, burnt, m))],
             };
-            failures.Add(CommonFailures.Variable(burnt, armature.Device, FailureClass.Coil, Expression.True));
+            failures.Add(FailureVariable.Of(burnt, armature.Device, FailureClass.Coil, Expression.True));
         }
         if (chosen(jammed))
         {
             var moves = armature.Moves.Select(m => m.From == armature.Rest ? m : Unless(jammed, m));
             armature = armature with { Moves = [.. moves] };
             failures.Add(
-                CommonFailures.Variable(jammed, armature.Device, FailureClass.Contact, AwayFromRest(armature))
+                FailureVariable.Of(jammed, armature.Device, FailureClass.Contact, AwayFromRest(armature))
             );
         }
         return [armature, .. failures];
@@ -113,7 +113,7 @@ internal sealed class PartFailures
             ? Unless(burnt, move)
             : move with
             {
-                When = Expression.AnyOf(move.When, CommonFailures.Happened(burnt)),
+                When = Expression.AnyOf(move.When, FailureVariable.Happened(burnt)),
             };
 
     private static bool IsMovedBy(Element element, Variable variable) =>
@@ -133,7 +133,7 @@ internal sealed class PartFailures
     private static Move Unless(string failure, Move move) =>
         move with
         {
-            When = CommonFailures.Unless(failure, move.When),
-            May = CommonFailures.Unless(failure, move.May),
+            When = FailureVariable.Unless(failure, move.When),
+            May = FailureVariable.Unless(failure, move.May),
         };
 }

@@ -66,7 +66,7 @@ internal sealed class WireFailures
         if (!chosen(name))
             return;
         ends.Add((device, net), end);
-        variables.Add(CommonFailures.Variable(name, device, FailureClass.Wiring, Expression.True));
+        variables.Add(FailureVariable.Of(name, device, FailureClass.Wiring, Expression.True));
         wires.Add(
             new()
             {
@@ -75,7 +75,7 @@ internal sealed class WireFailures
                 A = end,
                 B = net,
                 Type = ElementType.Conductor,
-                Closed = Expression.Negate(CommonFailures.Happened(name)),
+                Closed = Expression.Negate(FailureVariable.Happened(name)),
             }
         );
     }
@@ -86,7 +86,7 @@ internal sealed class WireFailures
         var name = $"{net}.touches earth";
         if (!chosen(name))
             return;
-        variables.Add(CommonFailures.Variable(name, point.Device!, FailureClass.Wiring, Expression.True));
+        variables.Add(FailureVariable.Of(name, point.Device!, FailureClass.Wiring, Expression.True));
         wires.Add(
             new()
             {
@@ -95,7 +95,7 @@ internal sealed class WireFailures
                 A = net,
                 B = netlist.Earth,
                 Type = ElementType.Fault,
-                Closed = CommonFailures.Happened(name),
+                Closed = FailureVariable.Happened(name),
             }
         );
     }

@@ -27,12 +27,16 @@ internal sealed class Interpreter : IDisposable
     /// <param name="operation">"table", "isolate", "intent".</param>
     /// <param name="netlist">The panel.</param>
     /// <param name="more">Further members of the request, as JSON text.</param>
-    public JsonElement Ask(string operation, Netlist netlist, string? more = null)
+    public JsonElement Ask(string operation, Netlist netlist, string? more = null) =>
+        Ask(operation, NetlistJson.ToText(netlist), more);
+
+    /// <param name="operation">"table", "isolate", "intent".</param>
+    /// <param name="netlist">The panel as JSON on one line.</param>
+    /// <param name="more">Further members of the request, as JSON text.</param>
+    public JsonElement Ask(string operation, string netlist, string? more = null)
     {
         var extra = more is null ? "" : $",{more}";
-        node.StandardInput.WriteLine(
-            $$"""{"op":"{{operation}}","netlist":{{NetlistJson.ToText(netlist)}}{{extra}}}"""
-        );
+        node.StandardInput.WriteLine($$"""{"op":"{{operation}}","netlist":{{netlist}}{{extra}}}""");
         node.StandardInput.Flush();
         var line =
             node.StandardOutput.ReadLine() ?? throw new InvalidOperationException("the interpreter ended");

@@ -41,9 +41,12 @@ public static class FailuresText
         if (!answer.Complete && answer.Count.IsZero)
             return $"not decided for combinations of up to {most}";
         if (answer.Count.IsZero)
-            return $"no combination of up to {most} brings this about, nor does it come about without any";
+            return answer.IsLine
+                ? $"holds: no combination of up to {most} undoes it"
+                : $"no combination of up to {most} brings this about, nor does it come about without any";
         var shown = answer.Count > answer.Sets.Count ? $"; the first {answer.Sets.Count} follow" : "";
-        return $"{Count.Of(answer.Count, "minimal combination", "minimal combinations")} of up to {most}{shown}";
+        var undone = answer.IsLine ? "undone by " : "";
+        return $"{undone}{Count.Of(answer.Count, "minimal combination", "minimal combinations")} of up to {most}{shown}";
     }
 
     private static void WriteIncomplete(Page page, FailuresAnswer answer)
@@ -65,7 +68,7 @@ public static class FailuresText
         failure.Disclosure switch
         {
             Disclosure.Impossible => "cannot happen",
-            Disclosure.Hidden => "stays hidden",
+            Disclosure.Hidden => "no single operation shows it",
             _ => $"shows: {string.Join(", ", failure.Shows)}",
         };
 }
