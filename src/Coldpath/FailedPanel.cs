@@ -20,7 +20,7 @@ internal sealed class FailedPanel
     {
         this.source = source;
         bound = PanelBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard);
-        known = bound.Netlist?.AllFailures().ToHashSet() ?? [];
+        known = bound.Netlist?.NamedFailures().ToHashSet() ?? [];
     }
 
     /// <summary>Puts a question to the panel.</summary>

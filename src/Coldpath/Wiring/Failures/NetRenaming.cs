@@ -36,7 +36,7 @@ internal sealed class NetRenaming(IReadOnlyDictionary<(string Device, string Net
     }
 
     /// <summary>The device whose tag begins the name: "T1", "K3.secondary".</summary>
-    private static string Owner(Netlist netlist, string name) =>
+    internal static string Owner(Netlist netlist, string name) =>
         netlist
             .Devices.Select(d => d.Tag)
             .Where(tag => name == tag || name.StartsWith(tag + ".", StringComparison.Ordinal))
@@ -55,7 +55,7 @@ internal sealed class NetRenaming(IReadOnlyDictionary<(string Device, string Net
     private NetPair[] Pairs(string device, IEnumerable<NetPair> pairs) =>
         [.. pairs.Select(p => new NetPair(Net(device, p.A), Net(device, p.B)))];
 
-    private Variable Variable(Variable variable) =>
+    public Variable Variable(Variable variable) =>
         variable with
         {
             Coil = Nets(variable.Device, variable.Coil),
