@@ -3,7 +3,7 @@ namespace Coldpath.Wiring.Failures;
 /// <summary>A part that may stop conducting.</summary>
 /// <param name="Element">What conducts no longer.</param>
 /// <param name="Name">Of the failure: "K1.open13-14", "F10.parted", "U1.blocked1", "M1.burntU".</param>
-internal sealed record OpenPart(Element Element, string Name)
+public sealed record OpenPart(Element Element, string Name)
 {
     public FailureClass Class =>
         Element.Type switch

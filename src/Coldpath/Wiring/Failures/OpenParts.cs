@@ -1,39 +1,48 @@
 namespace Coldpath.Wiring.Failures;
 
 /// <summary>
-/// The parts of a panel that may stop conducting. Left out are coils, which burn open with their armature, what its
-/// kind lets fail so by a name of its own, and what leads nowhere, since nothing can pass it anyway.
+/// The parts of a panel that may stop conducting. Left out are coils, which burn open with their armature; what its kind
+/// lets fail so by a name of its own; what leads nowhere, since nothing can pass it anyway; and a load that does nothing
+/// but take current (an input, a primary): open, it only ends a loose way, and what rests on that may end at any time.
 /// </summary>
-internal static class OpenParts
+public sealed class OpenParts
 {
+    private readonly Netlist netlist;
+    private readonly HashSet<string> failures;
+    private readonly HashSet<string> fed;
+
+    private OpenParts(Netlist netlist)
+    {
+        this.netlist = netlist;
+        failures = [.. netlist.Variables.Where(v => v.Kind == VariableKind.Failure).Select(v => v.Name)];
+        fed = [.. netlist.Loads.SelectMany(l => l.Elements)];
+    }
+
     public static IReadOnlyList<OpenPart> Of(Netlist netlist)
     {
         var mentions = new NetMentions(netlist);
-        var fed = netlist.Loads.SelectMany(l => l.Elements).ToHashSet();
-        var measured = netlist.Points.Select(p => p.Net).ToHashSet();
-        var failures = netlist
-            .Variables.Where(v => v.Kind == VariableKind.Failure)
-            .Select(v => v.Name)
-            .ToHashSet();
         return
         [
-            .. All(netlist)
-                .Where(p =>
-                    !IsCoil(netlist, p.Element)
-                    && (
-                        p.Element.Type != ElementType.Load
-                        || fed.Contains(p.Element.Id)
-                        || IsBetweenTerminals(p.Element, measured)
-                    )
-                    && !Fails(p.Element, failures)
-                    && !mentions.IsLast(p.Element.A)
-                    && !mentions.IsLast(p.Element.B)
-                ),
+            .. EvenLoose(netlist).Where(p => !mentions.IsLast(p.Element.A) && !mentions.IsLast(p.Element.B)),
         ];
     }
 
+    /// <summary>Those too that lead nowhere.</summary>
+    public static IEnumerable<OpenPart> EvenLoose(Netlist netlist) =>
+        Conducting(netlist).Where(new OpenParts(netlist).MayOpen);
+
+    private bool MayOpen(OpenPart part) =>
+        part.Element.Type switch
+        {
+            ElementType.Contact => true,
+            ElementType.Load => fed.Contains(part.Element.Id)
+                && !IsCoil(part.Element)
+                && !IsItsKinds(part.Element),
+            _ => !IsItsKinds(part.Element),
+        };
+
     /// <summary>Whatever is of a sort to open. Its name is the same whatever else may fail.</summary>
-    private static IEnumerable<OpenPart> All(Netlist netlist) =>
+    private static IEnumerable<OpenPart> Conducting(Netlist netlist) =>
         netlist
             .Elements.Where(e => OpenPart.Verb(e.Type) is not null && e.Device.Length > 0)
             .GroupBy(e => (e.Device, OpenPart.Verb(e.Type)!))
@@ -51,20 +60,14 @@ internal static class OpenParts
         }
     }
 
-    /// <summary>Else it only stands for the way round through the inside of its device.</summary>
-    private static bool IsBetweenTerminals(Element load, HashSet<string> measured) =>
-        measured.Contains(load.A) && measured.Contains(load.B);
-
-    private static bool IsCoil(Netlist netlist, Element element) =>
-        element.Type == ElementType.Load
-        && netlist.Variables.Any(v =>
+    private bool IsCoil(Element load) =>
+        netlist.Variables.Any(v =>
             v is { Kind: VariableKind.Armature, Coil.Count: 2 }
-            && v.Device == element.Device
-            && v.Coil.Contains(element.A)
-            && v.Coil.Contains(element.B)
+            && v.Device == load.Device
+            && v.Coil.Contains(load.A)
+            && v.Coil.Contains(load.B)
         );
 
     /// <summary>Its kind has a failure that opens it.</summary>
-    private static bool Fails(Element element, HashSet<string> failures) =>
-        element.Type != ElementType.Contact && Opening.By(element.Closed).Any(failures.Contains);
+    private bool IsItsKinds(Element element) => Opening.By(element.Closed).Any(failures.Contains);
 }

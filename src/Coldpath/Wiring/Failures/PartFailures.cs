@@ -74,9 +74,9 @@ internal sealed class PartFailures
 
     private static bool IsByItself(Move move) => move.By is Mover.Trip or Mover.Settle;
 
-    /// <summary>It leaves by itself where somebody may put it; a selector between two positions only goes on.</summary>
+    /// <summary>It leaves by itself what a hand could leave too; a selector between two positions only goes on.</summary>
     private static bool Trips(Variable position, Move move) =>
-        IsByItself(move) && position.Moves.Any(m => m.To == move.From && m.By == Mover.Operator);
+        IsByItself(move) && position.Moves.Any(m => m.From == move.From && m.By == Mover.Operator);
 
     private Variable[] Sticking(Variable variable, Expression when, Func<Move, bool> hindered)
     {
