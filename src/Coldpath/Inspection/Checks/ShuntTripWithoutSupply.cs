@@ -72,14 +72,14 @@ public sealed class ShuntTripWithoutSupply : FailureCheck
     /// <summary>Contacts without which the coil gets no voltage in some state, of devices that move by themselves.</summary>
     private static IEnumerable<Element> Calls(Evidence e, OpeningCoil coil)
     {
-        var energised = Energised(e.Network, coil);
+        var energised = Energised(e.Network, coil.Armature);
         return e.Netlist.Elements.Where(c =>
             c is { Type: ElementType.Contact, Power: false }
             && Guards.Variables(c.Closed).Any(name => IsOwnMover(e, name))
             && !e
                 .Table.Except(
                     e.Table.And(energised, e.Network.Closed(c.Id)),
-                    Energised(e.Network.Without([c.Id]), coil)
+                    Energised(e.Network.Without([c.Id]), coil.Armature)
                 )
                 .IsFalse
         );
@@ -92,8 +92,8 @@ public sealed class ShuntTripWithoutSupply : FailureCheck
                 or VariableKind.Trip
                 or VariableKind.Timer;
 
-    private static Diagram Energised(Network network, OpeningCoil coil) =>
-        network.Energised(coil.Armature.Coil[0], coil.Armature.Coil[1], Grade.Solid, 0, null);
+    private static Diagram Energised(Network network, Variable armature) =>
+        network.Energised(armature.Coil[0], armature.Coil[1], Grade.Solid, 0, null);
 
     /// <summary>The first loss that makes a contact call and takes the coil its voltage, and the states after it.</summary>
     private static (Loss Loss, Diagram States)? First(Evidence e, OpeningCoil coil, Element[] calls)
@@ -113,7 +113,9 @@ public sealed class ShuntTripWithoutSupply : FailureCheck
     {
         var (behaviour, table) = (loss.Behaviour, loss.Behaviour.Table);
         var called = table.And(after, behaviour.Network.Closed(call.Id));
-        var heard = loss.WouldBe(called, Energised(behaviour.Network, coil));
+        // A wire that may come off gives the coil a net of its own in that search.
+        var armature = behaviour.Space.Variables.First(v => v.Name == coil.Armature.Name);
+        var heard = loss.WouldBe(called, Energised(behaviour.Network, armature));
         return loss.WouldBe(heard, table.AnyOf(Moved(behaviour, call)));
     }
 
