@@ -29,14 +29,27 @@ public sealed class CheckPlan
     /// <param name="stop">Ends the work early.</param>
     /// <param name="failures">How many failures the checks that ask for failures reckon with.</param>
     /// <param name="shares">Panels of a site with one text and the same surroundings are searched once.</param>
-    public static CheckPlan Of(SourceText source, CancellationToken stop, int failures = 1, bool shares = true)
+    public static CheckPlan Of(
+        SourceText source,
+        CancellationToken stop,
+        int failures = 1,
+        bool shares = true
+    )
     {
         var parsed = PanelParser.Parse(source);
         if (!SiteBinder.IsSite(parsed.Panel))
-            return new(source.Name, [new CheckPiece(source.Name, () => Workbench.Check(source, stop, failures))], []);
+            return new(
+                source.Name,
+                [new CheckPiece(source.Name, () => Workbench.Check(source, stop, failures))],
+                []
+            );
         var (_, site, findings) = SiteBinder.Bind(parsed, KindLibrary.Standard);
         return site is null
-            ? new(source.Name, [new CheckPiece(source.Name, () => Workbench.Unreadable(source, findings))], [])
+            ? new(
+                source.Name,
+                [new CheckPiece(source.Name, () => Workbench.Unreadable(source, findings))],
+                []
+            )
             : new(
                 source.Name,
                 [.. new SiteInspector(site, shares).Pieces(failures, stop)],

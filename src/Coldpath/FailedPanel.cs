@@ -19,7 +19,7 @@ internal sealed class FailedPanel
     {
         this.source = source;
         bound = Described.Bind(PanelParser.Parse(source), names);
-        known = bound.Netlist?.AllFailures().ToHashSet() ?? [];
+        known = bound.Netlist?.NamedFailures().ToHashSet() ?? [];
     }
 
     /// <summary>Puts a question to the panel.</summary>

@@ -51,6 +51,7 @@ public static class Catalogue
         new ShortedSemiconductor(),
         new EnergiseToTrip(),
         new HiddenFailure(),
+        new ShuntTripWithoutSupply(),
     ];
 
     /// <summary>The check of a code or name; null when there is none.</summary>

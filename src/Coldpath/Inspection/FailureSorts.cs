@@ -1,4 +1,5 @@
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Inspection;
 
@@ -9,7 +10,7 @@ public enum FailureSort
     Part,
     Semiconductor,
 
-    /// <summary>A wire comes off, or a coil or winding opens.</summary>
+    /// <summary>A wire comes off, a coil or winding opens, a contact does not make.</summary>
     Broken,
 
     /// <summary>A conductor touches earth or another one.</summary>
@@ -21,12 +22,23 @@ internal static class FailureSorts
     public static FailureSort Of(Netlist netlist, Variable failure) =>
         failure.Class switch
         {
-            FailureClass.Semiconductor => FailureSort.Semiconductor,
             FailureClass.Wiring or FailureClass.Coil => Touches(netlist, failure)
                 ? FailureSort.Touching
                 : FailureSort.Broken,
+            _ when OnlyOpens(netlist, failure) => FailureSort.Broken,
+            FailureClass.Semiconductor => FailureSort.Semiconductor,
             _ => FailureSort.Part,
         };
+
+    /// <summary>All that it does is to open something.</summary>
+    private static bool OnlyOpens(Netlist netlist, Variable failure)
+    {
+        Element[] changed =
+        [
+            .. netlist.Elements.Where(e => Guards.Variables(e.Closed).Contains(failure.Name)),
+        ];
+        return changed.Length > 0 && changed.All(e => Opening.By(e.Closed).Contains(failure.Name));
+    }
 
     private static bool Touches(Netlist netlist, Variable failure) =>
         netlist.Elements.Any(e =>

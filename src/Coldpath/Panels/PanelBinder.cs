@@ -20,5 +20,4 @@ public static class PanelBinder
         var kinds = new KindMaking(parsed.Panel, with);
         return new Binder(parsed, [.. ofFiles, .. kinds.OfKinds], kinds.Make, neighbours).Bind();
     }
-
 }

@@ -44,7 +44,10 @@ internal sealed record FedSupply(string Tag, Supply Supply, IReadOnlyDictionary<
     }
 
     /// <summary>What arrives instead, as volts between the first two conductors: for a message.</summary>
-    public IEnumerable<(SupplyConductor Here, SupplyConductor There)> Arriving(Source source, Outline outline) =>
+    public IEnumerable<(SupplyConductor Here, SupplyConductor There)> Arriving(
+        Source source,
+        Outline outline
+    ) =>
         from conductor in Supply.Conductors
         where Joints.ContainsKey(conductor.Name)
         from feed in outline.Feeds
@@ -60,10 +63,7 @@ internal sealed record FedSupply(string Tag, Supply Supply, IReadOnlyDictionary<
     }
 
     private static (double X, double Y) Phasor(SupplyConductor c) =>
-        (
-            c.Volts * Math.Cos(c.Degrees * Math.PI / 180),
-            c.Volts * Math.Sin(c.Degrees * Math.PI / 180)
-        );
+        (c.Volts * Math.Cos(c.Degrees * Math.PI / 180), c.Volts * Math.Sin(c.Degrees * Math.PI / 180));
 
     private static bool Agree((double X, double Y) a, (double X, double Y) b)
     {

@@ -48,7 +48,9 @@ internal static class Links
             :
             [
                 .. Star(coupling.Windings[0]),
-                .. coupling.Windings.Skip(1).SelectMany(w => w)
+                .. coupling
+                    .Windings.Skip(1)
+                    .SelectMany(w => w)
                     .Select(n => new Link(coupling.Windings[0][0], n, Grade.Loose, OneWay: true)),
             ];
 

@@ -6,7 +6,11 @@ namespace Coldpath.Sites;
 /// <param name="Feeds">What may reach each net from sources in that part, the best grade of each.</param>
 /// <param name="Ties">Pairs of nets that it may link, the best grade of each.</param>
 /// <param name="Power">Nets that feed loads there through main poles.</param>
-internal sealed record Outline(IReadOnlyList<Feed> Feeds, IReadOnlyList<Tie> Ties, IReadOnlyList<string> Power)
+internal sealed record Outline(
+    IReadOnlyList<Feed> Feeds,
+    IReadOnlyList<Tie> Ties,
+    IReadOnlyList<string> Power
+)
 {
     public static readonly Outline Nothing = new([], [], []);
 

@@ -34,8 +34,7 @@ internal sealed class Outlines
     public IReadOnlyList<Bundle> Of(SitePart part) => bundles[part];
 
     /// <summary>What all others can do to a bundle's nets, as a part of it sees them.</summary>
-    public Outline Into(SitePart part, Bundle bundle) =>
-        From(bundle.Parts.Where(p => p != part), bundle);
+    public Outline Into(SitePart part, Bundle bundle) => From(bundle.Parts.Where(p => p != part), bundle);
 
     /// <summary>What these of its parts can do to a bundle's nets, with all that stands behind them.</summary>
     public Outline From(IEnumerable<SitePart> parts, Bundle bundle) =>

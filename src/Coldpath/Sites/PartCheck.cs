@@ -27,8 +27,14 @@ internal sealed class PartCheck
         (this.site, this.outlines, this.part) = (site, outlines, part);
         fed = FedSupply.Of(part);
         own = part.Member is { } member
-            ? member.Bound.Netlist! with { Elements = [.. member.Bound.Netlist!.Elements, .. part.Jumpers] }
-            : part.Whole with { Intents = [] };
+            ? member.Bound.Netlist! with
+            {
+                Elements = [.. member.Bound.Netlist!.Elements, .. part.Jumpers],
+            }
+            : part.Whole with
+            {
+                Intents = [],
+            };
         stub = Surroundings();
     }
 
@@ -44,7 +50,10 @@ internal sealed class PartCheck
         var report = alike is null
             ? Search(failures, stop)
             : alike
-                .GetOrAdd((Source, $"{part.Tag}\n{stub.Signature}"[Shared..]), _ => new(() => Search(failures, stop)))
+                .GetOrAdd(
+                    (Source, $"{part.Tag}\n{stub.Signature}"[Shared..]),
+                    _ => new(() => Search(failures, stop))
+                )
                 .Value;
         report = Renamed.Of(report, standIns);
         return report with
@@ -71,7 +80,11 @@ internal sealed class PartCheck
 
     private Stub Surroundings() =>
         new Surroundings(own, fed, s => s.Home == part.Tag ? net => net : null).Stub(
-            [.. outlines.Of(part).Select(b => (standIns.For(Label(b)), standIns.For(outlines.Into(part, b), part.Tag)))],
+            [
+                .. outlines
+                    .Of(part)
+                    .Select(b => (standIns.For(Label(b)), standIns.For(outlines.Into(part, b), part.Tag))),
+            ],
             joint => part.Nets[joint]
         );
 

@@ -20,7 +20,8 @@ internal sealed class PartOutline(SitePart part, Bundle to, ILookup<string, Link
             select feed;
         var passing = arriving.SelectMany(f => Feeds(f, part.Nets[f.Joint], ""));
         return new Outline(
-            Outline.Best(own.Concat(passing)), Outline.Best(Ties()),
+            Outline.Best(own.Concat(passing)),
+            Outline.Best(Ties()),
             [.. to.Joints.Where(j => power.Contains(part.Nets[j])).Order(StringComparer.Ordinal)]
         );
     }
@@ -28,15 +29,23 @@ internal sealed class PartOutline(SitePart part, Bundle to, ILookup<string, Link
     /// <summary>A converter's output goes when what feeds it is isolated.</summary>
     private Through BehindConverter(Source source, IEnumerable<Feed> arriving)
     {
-        if (part.Netlist.Converters.FirstOrDefault(c => c.Output.Name == source.Supply.Name) is not { } converter)
+        if (
+            part.Netlist.Converters.FirstOrDefault(c => c.Output.Name == source.Supply.Name)
+            is not { } converter
+        )
             return Through.Nothing;
         (string Net, NetlistDevice? Isolator)[] feeding =
         [
             .. part.Netlist.Supplies.SelectMany(s => s.Conductors.Select(c => (c.Net, (NetlistDevice?)null))),
-            .. arriving.Where(f => f.Grade < Grade.Loose).Select(f => (part.Nets[f.Joint], f.Through.Isolator)),
+            .. arriving
+                .Where(f => f.Grade < Grade.Loose)
+                .Select(f => (part.Nets[f.Joint], f.Through.Isolator)),
         ];
         var reaching = feeding.Where(f => Reaches(f.Net, converter.Inputs, "")).ToArray();
-        if (part.Isolators.FirstOrDefault(d => !reaching.Any(f => Reaches(f.Net, converter.Inputs, d.Tag))) is { } own)
+        if (
+            part.Isolators.FirstOrDefault(d => !reaching.Any(f => Reaches(f.Net, converter.Inputs, d.Tag))) is
+            { } own
+        )
             return new Through(own with { Tag = part.Prefix + own.Tag }, false);
         var isolators = reaching.Select(f => f.Isolator).Distinct().ToArray();
         return isolators is [{ } only] ? new Through(only, false) : Through.Nothing;

@@ -78,7 +78,9 @@ internal sealed class Scope(Site site, Outlines outlines, IReadOnlyCollection<Si
 
     private Netlist Named(SitePart part)
     {
-        var named = new NetlistRenaming((_, net) => nets.Of(part, net), name => part.Prefix + name).Of(part.Whole);
+        var named = new NetlistRenaming((_, net) => nets.Of(part, net), name => part.Prefix + name).Of(
+            part.Whole
+        );
         return part.Member is null
             ? named
             : named with

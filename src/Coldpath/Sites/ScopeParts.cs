@@ -13,7 +13,9 @@ internal static class ScopeParts
         foreach (var part in named)
         {
             var homes = Sources(outlines, part).Select(s => s.Home).ToHashSet(StringComparer.Ordinal);
-            chosen.UnionWith(outlines.Parts.Where(p => homes.Contains(p.Tag)).SelectMany(p => Way(outlines, part, p)));
+            chosen.UnionWith(
+                outlines.Parts.Where(p => homes.Contains(p.Tag)).SelectMany(p => Way(outlines, part, p))
+            );
             chosen.UnionWith(named.SelectMany(other => Way(outlines, part, other)));
         }
         return chosen;
@@ -22,7 +24,9 @@ internal static class ScopeParts
     private static bool Holds(SitePart part, string name) =>
         part.Member is not null
             ? name == part.Tag || name.StartsWith(part.Prefix, StringComparison.Ordinal)
-            : part.Whole.Devices.Any(d => name == d.Tag || name.StartsWith($"{d.Tag}:", StringComparison.Ordinal));
+            : part.Whole.Devices.Any(d =>
+                name == d.Tag || name.StartsWith($"{d.Tag}:", StringComparison.Ordinal)
+            );
 
     private static IEnumerable<Source> Sources(Outlines outlines, SitePart part) =>
         outlines

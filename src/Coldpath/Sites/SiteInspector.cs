@@ -14,7 +14,9 @@ namespace Coldpath.Sites;
 public sealed class SiteInspector(Site site, bool shares = true)
 {
     private readonly Outlines outlines = new(site);
-    private readonly ConcurrentDictionary<(SourceText, string), Lazy<CheckReport>>? alike = shares ? new() : null;
+    private readonly ConcurrentDictionary<(SourceText, string), Lazy<CheckReport>>? alike = shares
+        ? new()
+        : null;
 
     /// <summary>In the order of the text; the site's own devices after the panels, then its intents.</summary>
     public IEnumerable<CheckPiece> Pieces(int failures, CancellationToken stop)
@@ -23,7 +25,10 @@ public sealed class SiteInspector(Site site, bool shares = true)
             if (part.Member is not null || part.Netlist.Variables.Count > 0)
                 yield return new CheckPiece(part.Tag, () => Check(part, failures, stop));
         if (site.Own.Netlist!.Intents.Count > 0)
-            yield return new CheckPiece("the site's intents", () => SiteIntents.Report(site, outlines, failures, stop));
+            yield return new CheckPiece(
+                "the site's intents",
+                () => SiteIntents.Report(site, outlines, failures, stop)
+            );
     }
 
     private CheckReport Check(SitePart part, int failures, CancellationToken stop) =>

@@ -14,7 +14,9 @@ internal static class SiteIntents
 
     public static CheckReport Report(Site site, Outlines outlines, int failures, CancellationToken stop)
     {
-        var reports = site.Own.Netlist!.Intents.Select(i => Judge(site, outlines, i, failures, stop)).ToArray();
+        var reports = site
+            .Own.Netlist!.Intents.Select(i => Judge(site, outlines, i, failures, stop))
+            .ToArray();
         return reports[0] with
         {
             Findings = [.. reports.SelectMany(r => r.Findings)],
@@ -38,7 +40,14 @@ internal static class SiteIntents
         var line = site.Own.Netlist!.Intents.Index().First(i => ReferenceEquals(i.Item, intent)).Index;
         netlist = netlist with { Intents = [netlist.Intents[line]] };
         var behaviour = Behaviour.Judged(netlist.WithoutFailures(), stop);
-        var evidence = new Evidence(site.Members[0].Span.Source, scope.Panel(), netlist, behaviour, failures, stop);
+        var evidence = new Evidence(
+            site.Members[0].Span.Source,
+            scope.Panel(),
+            netlist,
+            behaviour,
+            failures,
+            stop
+        );
         return Inspector.Inspect(evidence, [.. Checks.Select(c => Catalogue.Find(c)!)], stop) with
         {
             Panel = $"{site.Own.Panel.Name}, intents",

@@ -15,8 +15,7 @@ internal sealed class SiteNets
     }
 
     /// <summary>A part's own net.</summary>
-    public string Of(SitePart part, string net) =>
-        net == part.Netlist.Earth ? net : Root(part.Prefix + net);
+    public string Of(SitePart part, string net) => net == part.Netlist.Earth ? net : Root(part.Prefix + net);
 
     /// <summary>The net at a joint.</summary>
     public string At(string joint) => Root(Joint(joint)).TrimStart('\n');

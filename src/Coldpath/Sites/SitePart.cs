@@ -45,7 +45,8 @@ internal sealed class SitePart(
         Netlist.Devices.Where(d => d.Isolates is { Variable: not null, Rank: 1 });
 
     /// <summary>Tags of devices that open on a short.</summary>
-    public IEnumerable<string> Clearing => Netlist.Devices.Where(d => d.OpensOnShort.Count > 0).Select(d => d.Tag);
+    public IEnumerable<string> Clearing =>
+        Netlist.Devices.Where(d => d.OpensOnShort.Count > 0).Select(d => d.Tag);
 
     /// <summary>Supplies and converters' outputs, as others see them.</summary>
     public IReadOnlyList<Source> Sources => sources ??= [.. FindSources()];

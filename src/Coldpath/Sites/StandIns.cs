@@ -31,7 +31,10 @@ internal sealed class StandIns
         {
             Source = For(feed.Source),
             Through = feed.Through.Isolator is { } isolator
-                ? feed.Through with { Isolator = isolator with { Tag = For(isolator.Tag) } }
+                ? feed.Through with
+                {
+                    Isolator = isolator with { Tag = For(isolator.Tag) },
+                }
                 : feed.Through,
         };
 

@@ -54,16 +54,18 @@ internal sealed class Stub
     /// <param name="grade">How well they conduct.</param>
     public void Contacts(string label, IEnumerable<IReadOnlyList<string>> groups, Grade grade)
     {
-        foreach (var poles in groups.GroupBy(g => string.Join(' ', g.Select(j => DeviceOf(netOf(j))).Distinct())))
+        foreach (
+            var poles in groups.GroupBy(g => string.Join(' ', g.Select(j => DeviceOf(netOf(j))).Distinct()))
+        )
         {
             var (first, second) = (netOf(poles.First()[0]), netOf(poles.First()[1]));
             var variable = Free($"{label}.{first}-{second}", label, Open, Closed);
             foreach (var pole in poles)
-                foreach (var net in pole.Skip(1).Select(netOf))
-                {
-                    var closed = new VariableIs(variable.Name, Closed);
-                    Add($"{label}.{netOf(pole[0])}-{net}", label, netOf(pole[0]), net, grade, closed);
-                }
+            foreach (var net in pole.Skip(1).Select(netOf))
+            {
+                var closed = new VariableIs(variable.Name, Closed);
+                Add($"{label}.{netOf(pole[0])}-{net}", label, netOf(pole[0]), net, grade, closed);
+            }
         }
     }
 
@@ -112,7 +114,9 @@ internal sealed class Stub
         string.Join(
             '\n',
             [
-                .. elements.Concat(guards.Elements).Select(e => $"{e.Id} {e.Device} {e.A} {e.B} {e.Type} {e.Power} {e.Closed}"),
+                .. elements
+                    .Concat(guards.Elements)
+                    .Select(e => $"{e.Id} {e.Device} {e.A} {e.B} {e.Type} {e.Power} {e.Closed}"),
                 .. variables.Select(v => $"{v.Name} {v.Rest}"),
                 .. supplies.SelectMany(u =>
                     u.Conductors.Select(c =>
@@ -161,7 +165,8 @@ internal sealed class Stub
         return conductor with { Net = net, Present = Expression.True };
     }
 
-    private static string NetOf(Source source, SupplyConductor conductor) => $"{source.Name} {conductor.Name}";
+    private static string NetOf(Source source, SupplyConductor conductor) =>
+        $"{source.Name} {conductor.Name}";
 
     /// <summary>
     /// Where a conductor may arrive at several nets, each arrival is a contact of its own. What isolates it and what

@@ -5,13 +5,17 @@ namespace Coldpath.Sites;
 /// <summary>Devices elsewhere on the way of a foreign source: one that isolates it, one that clears a short.</summary>
 internal sealed class StubGuards
 {
-    private readonly Dictionary<string, (NetlistDevice Device, List<Element> Poles)> devices = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (NetlistDevice Device, List<Element> Poles)> devices = new(
+        StringComparer.Ordinal
+    );
 
     public List<string> Nets { get; } = [];
     public List<Variable> Variables { get; } = [];
     public IEnumerable<Element> Elements => devices.Values.SelectMany(d => d.Poles);
     public IEnumerable<Operation> Powered =>
-        devices.Values.Where(d => d.Device.Isolates is not null).Select(d => new Operation(d.Device.Tag, "closed"));
+        devices
+            .Values.Where(d => d.Device.Isolates is not null)
+            .Select(d => new Operation(d.Device.Tag, "closed"));
 
     public IEnumerable<NetlistDevice> Devices =>
         devices.Values.Select(d =>

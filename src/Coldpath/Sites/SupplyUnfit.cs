@@ -34,6 +34,6 @@ internal static class SupplyUnfit
     }
 
     private static string Volts((double X, double Y) between) =>
-        Math.Sqrt((between.X * between.X) + (between.Y * between.Y)).ToString("0", CultureInfo.InvariantCulture)
-        + " V";
+        Math.Sqrt((between.X * between.X) + (between.Y * between.Y))
+            .ToString("0", CultureInfo.InvariantCulture) + " V";
 }

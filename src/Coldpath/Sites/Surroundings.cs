@@ -20,8 +20,10 @@ internal sealed class Surroundings(
 
     /// <param name="neighbours">What each of the other sides is called, and what it may do.</param>
     /// <param name="netOf">The netlist's net at a joint.</param>
-    public Netlist With(IReadOnlyList<(string Label, Outline Outline)> neighbours, Func<string, string> netOf) =>
-        Stub(neighbours, netOf).AddTo(netlist);
+    public Netlist With(
+        IReadOnlyList<(string Label, Outline Outline)> neighbours,
+        Func<string, string> netOf
+    ) => Stub(neighbours, netOf).AddTo(netlist);
 
     /// <summary>What the rest of the site may do, in the netlist's names.</summary>
     public Stub Stub(IReadOnlyList<(string Label, Outline Outline)> neighbours, Func<string, string> netOf)
@@ -42,9 +44,12 @@ internal sealed class Surroundings(
     private void AddLinks(Stub stub, string label, Outline outline, Func<string, string> netOf)
     {
         foreach (var supply in fed)
-            foreach (var group in Grouped(outline.Ties.Where(t => IsOf(supply, t) && !IsEarthed(t, netOf))))
-                stub.Load(label, group, power: false);
-        var ties = Graded(outline.Ties.Where(t => !fedJoints.Contains(t.A) && !fedJoints.Contains(t.B)), netOf);
+        foreach (var group in Grouped(outline.Ties.Where(t => IsOf(supply, t) && !IsEarthed(t, netOf))))
+            stub.Load(label, group, power: false);
+        var ties = Graded(
+            outline.Ties.Where(t => !fedJoints.Contains(t.A) && !fedJoints.Contains(t.B)),
+            netOf
+        );
         foreach (var sort in ties.GroupBy(t => t.Grade).OrderBy(g => g.Key))
             if (sort.Key < Grade.Loose)
                 stub.Contacts(label, Grouped(sort), sort.Key);
@@ -80,7 +85,10 @@ internal sealed class Surroundings(
         var fedBy = new Lazy<ILookup<string, string>>(FedBy);
         return ties.Select(t =>
             t.Grade < Grade.Loose && AreApart(fedBy.Value[netOf(t.A)], fedBy.Value[netOf(t.B)])
-                ? t with { Grade = Grade.Loose }
+                ? t with
+                {
+                    Grade = Grade.Loose,
+                }
                 : t
         );
     }

@@ -43,4 +43,19 @@ public static class Guards
             InShort s => [s.Supply],
             _ => [],
         };
+
+    /// <summary>The nets that a condition asks about, in order of first mention, repeated ones repeated.</summary>
+    public static IEnumerable<string> Nets(Expression condition) =>
+        condition switch
+        {
+            Not n => Nets(n.Term),
+            All a => a.Terms.SelectMany(Nets),
+            Any a => a.Terms.SelectMany(Nets),
+            Energised e => [e.A, e.B],
+            Fed f => [f.A, f.B, f.C],
+            SinglePhased s => [s.A, s.B, s.C],
+            Joined j => [j.A, j.B],
+            Live l => [l.Net],
+            _ => [],
+        };
 }

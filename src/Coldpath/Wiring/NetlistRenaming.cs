@@ -69,7 +69,7 @@ internal sealed class NetlistRenaming(Func<string, string, string> net, Func<str
 
     private string NameOf(string device) => device.Length == 0 ? device : name(device);
 
-    private Variable Variable(Variable variable) =>
+    public Variable Variable(Variable variable) =>
         variable with
         {
             Name = name(variable.Name),
@@ -206,7 +206,7 @@ internal sealed class NetlistRenaming(Func<string, string, string> net, Func<str
         };
 
     /// <summary>Whose things bear no device: the device whose tag begins the name, "T1", "K3.secondary".</summary>
-    private sealed class Owners(Netlist netlist)
+    internal sealed class Owners(Netlist netlist)
     {
         private readonly HashSet<string> tags = [.. netlist.Devices.Select(d => d.Tag)];
         private readonly Dictionary<string, string> deviceOf = netlist.Elements.ToDictionary(
@@ -215,8 +215,7 @@ internal sealed class NetlistRenaming(Func<string, string, string> net, Func<str
             StringComparer.Ordinal
         );
 
-        public string Of(Load load) =>
-            load.Elements.Count > 0 ? deviceOf[load.Elements[0]] : Of(load.Name);
+        public string Of(Load load) => load.Elements.Count > 0 ? deviceOf[load.Elements[0]] : Of(load.Name);
 
         public string Of(string name)
         {

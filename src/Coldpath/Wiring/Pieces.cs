@@ -44,7 +44,10 @@ public static class Pieces
         {
             Nets = [.. netlist.Nets.Where(n => n == netlist.Earth || nets.Contains(n))],
             Supplies = [.. netlist.Supplies.Where(s => devices.Contains(OwnerOf(s.Name, devices)))],
-            Converters = [.. netlist.Converters.Where(c => devices.Contains(OwnerOf(c.Output.Name, devices)))],
+            Converters =
+            [
+                .. netlist.Converters.Where(c => devices.Contains(OwnerOf(c.Output.Name, devices))),
+            ],
             Couplings = [.. netlist.Couplings.Where(c => devices.Contains(OwnerOf(c.Name, devices)))],
             Variables = [.. netlist.Variables.Where(v => devices.Contains(v.Device))],
             Elements = [.. netlist.Elements.Where(e => devices.Contains(e.Device))],

@@ -30,7 +30,12 @@ internal static class Bound
     public static BoundResult Any(string lines) => Whole(Header + lines);
 
     public static BoundResult Whole(string text) =>
-        new Binder(PanelParser.Parse(new SourceText("test.panel", text)), [], HandMade.Make, Neighbours.None).Bind();
+        new Binder(
+            PanelParser.Parse(new SourceText("test.panel", text)),
+            [],
+            HandMade.Make,
+            Neighbours.None
+        ).Bind();
 
     /// <summary>The net of a point.</summary>
     public static string NetOf(this Netlist netlist, string point) =>

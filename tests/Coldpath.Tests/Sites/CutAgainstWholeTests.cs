@@ -34,16 +34,20 @@ public class CutAgainstWholeTests(ITestOutputHelper output)
                 if (inSite != alone.States)
                     wider.Add($"site {seed}: {name}");
             }
-        output.WriteLine($"{asked} sets of states compared on {Sites} sites, {wider.Count} wider in the part:");
+        output.WriteLine(
+            $"{asked} sets of states compared on {Sites} sites, {wider.Count} wider in the part:"
+        );
         foreach (var example in wider.Take(40))
             output.WriteLine(example);
         asked.Should().BeGreaterThan(300);
         ((double)wider.Count / asked).Should().BeLessThan(0.05);
     }
 
-    private static IEnumerable<(string Name, Diagram InSite, (Projected Search, Diagram States) Alone)> Answers(
-        int seed
-    )
+    private static IEnumerable<(
+        string Name,
+        Diagram InSite,
+        (Projected Search, Diagram States) Alone
+    )> Answers(int seed)
     {
         var source = SiteGenerator.Write(2, seed, startersInLineUp: 2);
         var site = SiteBinder.Bind(PanelParser.Parse(source), KindLibrary.Standard).Site!;
@@ -55,8 +59,8 @@ public class CutAgainstWholeTests(ITestOutputHelper output)
             if (Environment.GetEnvironmentVariable("DUMP") is { } dump)
                 File.WriteAllText($"{dump}/{seed}-{part.Tag}.json", NetlistJson.ToText(alone, true));
             foreach (var failures in Chosen(alone, part, seed))
-                foreach (var answer in Compared(part, whole, alone, failures))
-                    yield return answer;
+            foreach (var answer in Compared(part, whole, alone, failures))
+                yield return answer;
         }
     }
 
@@ -84,7 +88,9 @@ public class CutAgainstWholeTests(ITestOutputHelper output)
             big.CopyTo(small, big.Reached(own), own),
             (small, small.Reached(own))
         );
-        foreach (var point in part.Whole.Points.Where(p => p.Device is not null && !part.Fed.Contains(p.Device)))
+        foreach (
+            var point in part.Whole.Points.Where(p => p.Device is not null && !part.Fed.Contains(p.Device))
+        )
         {
             var live = big.Live($"{part.Prefix}{point.Name}", own);
             yield return (
@@ -128,8 +134,8 @@ public class CutAgainstWholeTests(ITestOutputHelper output)
         {
             var levels = new Dictionary<int, int>();
             foreach (var name in own)
-                foreach (var (from, to) in LevelsOf(name).Zip(other.LevelsOf(name)))
-                    levels.Add(from, to);
+            foreach (var (from, to) in LevelsOf(name).Zip(other.LevelsOf(name)))
+                levels.Add(from, to);
             return Table.CopyTo(other.Table, states, level => levels[level]);
         }
 

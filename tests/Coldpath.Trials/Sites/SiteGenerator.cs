@@ -75,7 +75,10 @@ internal sealed class SiteGenerator
             includes.Add($"include \"{file}\" as P{Number(starter)}");
             joints.Add($"{tag}/Q{Number(starter - first + 1)} -> P{Number(starter)}/MAINS[L1, L2, L3]");
             if (shape.Control != Control.Own)
-                ControlVoltage(shape.Control == Control.LineUp || number == 1 ? tag : $"L{number - 1}", starter);
+                ControlVoltage(
+                    shape.Control == Control.LineUp || number == 1 ? tag : $"L{number - 1}",
+                    starter
+                );
             if (shape.TakesSignal && starter > first)
                 Signal(starter);
         }

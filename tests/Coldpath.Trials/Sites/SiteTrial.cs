@@ -9,8 +9,11 @@ internal static class SiteTrial
 {
     public static int Run(IReadOnlyList<string> sizes)
     {
-        Console.WriteLine($"{"starters", 8} {"panels", 7} {"read s", 8} {"check s", 9} {"ms/starter", 10} {"peak MB", 8} {"findings", 8}");
-        int[] all = sizes.Count == 0 ? [10, 100] : [.. sizes.Select(s => int.Parse(s, CultureInfo.InvariantCulture))];
+        Console.WriteLine(
+            $"{"starters", 8} {"panels", 7} {"read s", 8} {"check s", 9} {"ms/starter", 10} {"peak MB", 8} {"findings", 8}"
+        );
+        int[] all =
+            sizes.Count == 0 ? [10, 100] : [.. sizes.Select(s => int.Parse(s, CultureInfo.InvariantCulture))];
         Measure(10, false);
         foreach (var starters in all)
             Measure(starters, true);
@@ -30,7 +33,9 @@ internal static class SiteTrial
             var own = Stopwatch.StartNew();
             var report = piece.Check();
             if (Environment.GetEnvironmentVariable("EACH") is not null)
-                Console.WriteLine($"  {piece.Name, -8} {own.Elapsed.TotalMilliseconds, 9:0.0} ms {report.States, 20} states {report.CanFail, 4} failures {report.Findings.Count, 4} findings");
+                Console.WriteLine(
+                    $"  {piece.Name, -8} {own.Elapsed.TotalMilliseconds, 9:0.0} ms {report.States, 20} states {report.CanFail, 4} failures {report.Findings.Count, 4} findings"
+                );
             findings += report.Findings.Count;
             if (!report.Complete && incomplete++ < 3)
                 foreach (var line in report.Findings.Select(f => f.Message).Concat(report.Incomplete).Take(5))

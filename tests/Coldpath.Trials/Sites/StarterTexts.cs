@@ -42,7 +42,9 @@ internal static class StarterTexts
 
             """
         );
-        text.Append("breaker ").Append(Numbers("Q", feeders)).Append(" 100 A, interrupting 35 kA, lockable\n\n");
+        text.Append("breaker ")
+            .Append(Numbers("Q", feeders))
+            .Append(" 100 A, interrupting 35 kA, lockable\n\n");
         text.Append("GA[L1, L2, L3] -> QA -> XA -> QT -> XB\nGB[L1, L2, L3] -> QB -> XB\n");
         for (var i = 1; i <= feeders; i++)
             text.Append(CultureInfo.InvariantCulture, $"X{(i % 2 == 1 ? 'A' : 'B')} -> Q{i}\n");
@@ -54,12 +56,18 @@ internal static class StarterTexts
     public static string Board(int feeders, bool isRoot)
     {
         var text = new StringBuilder();
-        text.Append("panel \"Distribution board\"\n").Append(Header).Append("\nsupply MAINS 480Y/277 V, available 30 kA\n");
+        text.Append("panel \"Distribution board\"\n")
+            .Append(Header)
+            .Append("\nsupply MAINS 480Y/277 V, available 30 kA\n");
         text.Append("breaker Q0 2000 A, interrupting 50 kA, lockable\ndistribution block XD three-pole\n");
         if (isRoot)
-            text.Append("generator GEN 480Y/277 V, available 8 kA\nbreaker QG 1200 A, interrupting 50 kA, lockable\n")
+            text.Append(
+                    "generator GEN 480Y/277 V, available 8 kA\nbreaker QG 1200 A, interrupting 50 kA, lockable\n"
+                )
                 .Append("transfer switch TS 1200 A, manual\n");
-        text.Append("breaker ").Append(Numbers("Q", feeders)).Append(" 800 A, interrupting 50 kA, lockable\n\n");
+        text.Append("breaker ")
+            .Append(Numbers("Q", feeders))
+            .Append(" 800 A, interrupting 50 kA, lockable\n\n");
         text.Append(
             isRoot
                 ? "MAINS[L1, L2, L3] -> Q0 -> TS[N1, N2, N3]\nGEN[L1, L2, L3] -> QG -> TS[E1, E2, E3]\nTS[T1, T2, T3] -> XD\n"
@@ -94,16 +102,22 @@ internal static class StarterTexts
             """
         );
         if (shape.Control == Control.Own)
-            text.Append("control transformer T1 480 V to 120 V, 250 VA, X2 earthed, in \"starter\"\nfuse F10 and F11 1 A\n");
+            text.Append(
+                "control transformer T1 480 V to 120 V, 250 VA, X2 earthed, in \"starter\"\nfuse F10 and F11 1 A\n"
+            );
         else
             text.Append("control supply FC 120 V\n");
         if (shape.Kind == StarterKind.HandAuto)
             text.Append("selector S2 HAND | OFF | AUTO, in \"door\"\n");
         if (shape.Kind == StarterKind.Reversing)
-            text.Append("contactor K2 32 A AC-3, coil 120 V, in \"starter\"\nmechanical interlock MI1 between K1 and K2\n")
+            text.Append(
+                    "contactor K2 32 A AC-3, coil 120 V, in \"starter\"\nmechanical interlock MI1 between K1 and K2\n"
+                )
                 .Append("reversing pair RP1 between K1 and K2\npush button S3 in \"door\"\n");
         if (shape.Kind == StarterKind.SoftStarter)
-            text.Append("soft starter U1 34 A, three-leg, overload class 10 set 27 A, control supply 120 V, in \"starter\"\n");
+            text.Append(
+                "soft starter U1 34 A, three-leg, overload class 10 set 27 A, control supply 120 V, in \"starter\"\n"
+            );
         for (var i = 0; i < shape.Permissives.Count; i++)
             text.Append(CultureInfo.InvariantCulture, $"{shape.Permissives[i]} B{i + 1} opens on limit\n");
         for (var i = 0; i < shape.Lamps; i++)
@@ -132,7 +146,9 @@ internal static class StarterTexts
         switch (shape.Kind)
         {
             case StarterKind.HandAuto:
-                Add("10 -> ( S2 at HAND:13-14 -> ( S1 | NO K1:13-14 ) | S2 at AUTO:23-24 -> X1:1 ) -> node 11");
+                Add(
+                    "10 -> ( S2 at HAND:13-14 -> ( S1 | NO K1:13-14 ) | S2 at AUTO:23-24 -> X1:1 ) -> node 11"
+                );
                 Add("X1:2 -> node 11");
                 Add("11 -> coil K1 -> 2");
                 break;
@@ -158,7 +174,6 @@ internal static class StarterTexts
             Add(i == 0 ? "1 -> NO K1:23-24 -> H1 -> 2" : $"1 -> F2:97-98 -> H{i + 1} -> 2");
         Add("X1:5 -> NO K1:33-34 -> X1:6");
 
-        void Add(string line) =>
-            text.Append(CultureInfo.InvariantCulture, $"rung {++rung} {line}\n");
+        void Add(string line) => text.Append(CultureInfo.InvariantCulture, $"rung {++rung} {line}\n");
     }
 }

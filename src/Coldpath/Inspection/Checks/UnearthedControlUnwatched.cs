@@ -59,13 +59,14 @@ public sealed class UnearthedControlUnwatched : Check
             .Where(p => p.Against == "earth fault")
             .SelectMany(p => p.Elements)
             .Select(e.Devices.Element)
-            .Where(m =>
-                m.Type == ElementType.Load && e.Netlist.Earth is { } earth && (m.A == earth || m.B == earth)
-            );
+            .Where(m => m.Type == ElementType.Load && (IsEarth(e, m.A) || IsEarth(e, m.B)));
         return measuring.Any(m =>
             supply.Conductors.Any(c =>
                 new[] { m.A, m.B }.Any(net => e.Table.Meet(e.Settled, e.Network.Joined(net, c.Net)))
             )
         );
     }
+
+    private static bool IsEarth(Evidence e, string net) =>
+        net == e.Netlist.Earth || e.Table.Meet(e.Settled, e.Network.Bonded(net));
 }

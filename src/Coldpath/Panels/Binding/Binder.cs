@@ -150,7 +150,10 @@ internal sealed class Binder
     private void ReportPassed()
     {
         foreach (var (reference, role) in syntax.Statements.SelectMany(References.In))
-            if (role == Role.Passes && reader.Read(reference) is DeviceReading { Device.IsNeighbour: true } device)
+            if (
+                role == Role.Passes
+                && reader.Read(reference) is DeviceReading { Device.IsNeighbour: true } device
+            )
                 findings.Add(SiteFindings.Passed(reference, device.Tag));
     }
 

@@ -14,10 +14,7 @@ internal sealed class IncludedKinds
     private readonly List<Finding> findings = [];
 
     /// <summary>The library with those kinds; findings of reading them.</summary>
-    public (KindLibrary Library, IReadOnlyList<Finding> Findings) With(
-        KindLibrary library,
-        PanelSyntax panel
-    )
+    public (KindLibrary Library, IReadOnlyList<Finding> Findings) With(KindLibrary library, PanelSyntax panel)
     {
         Take(panel, [panel.Span.Source.Name]);
         if (kinds.Count == 0)

@@ -21,7 +21,8 @@ internal sealed class Neighbours(IEnumerable<SiteMember> members)
 
     /// <summary>The device of a panel; null when the name means none.</summary>
     public Declared? Find(string name) =>
-        MemberOf(name) is { } member && Devices(member).TryGetValue(name[(member.Tag.Length + 1)..], out var device)
+        MemberOf(name) is { } member
+        && Devices(member).TryGetValue(name[(member.Tag.Length + 1)..], out var device)
             ? new Declared(name, Seen(device), device.Span)
             : null;
 

@@ -6,7 +6,11 @@ namespace Coldpath.Panels.Sites;
 /// <param name="Own">The site's own devices and wires; its nets have terminals of panels in them, as "P1/X1:5".</param>
 /// <param name="Members">In the order of the text.</param>
 /// <param name="Joints">Nets of the site that reach into panels, in the order of <see cref="Panel.Nets"/>.</param>
-public sealed record Site(BoundResult Own, IReadOnlyList<SiteMember> Members, IReadOnlyList<SiteJoint> Joints);
+public sealed record Site(
+    BoundResult Own,
+    IReadOnlyList<SiteMember> Members,
+    IReadOnlyList<SiteJoint> Joints
+);
 
 /// <summary>What binding the description of a site gave.</summary>
 /// <param name="Own">The site's own devices and wires, as far as understood.</param>

@@ -11,7 +11,9 @@ namespace Coldpath.Panels.Sites;
 public sealed class SiteBinder
 {
     private readonly PanelSyntax syntax;
-    private readonly Dictionary<string, (SourceText Source, BoundResult Bound)> files = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (SourceText Source, BoundResult Bound)> files = new(
+        StringComparer.Ordinal
+    );
     private readonly List<Finding> findings = [];
     private readonly List<SiteMember> members = [];
 
@@ -34,7 +36,9 @@ public sealed class SiteBinder
         foreach (var include in syntax.Statements.OfType<IncludeSyntax>().Where(i => i.Tags.Count > 0))
             Include(include, library, first);
         var own = PanelBinder.Bind(parsed, library, new Neighbours(members));
-        IReadOnlyList<SiteJoint> joints = own.Netlist is null ? [] : [.. new SiteJoints(members, findings).Of(own.Panel)];
+        IReadOnlyList<SiteJoint> joints = own.Netlist is null
+            ? []
+            : [.. new SiteJoints(members, findings).Of(own.Panel)];
         Finding[] all = [.. own.Findings, .. findings];
         var isSound = own.Netlist is not null && all.All(f => f.Severity < Severity.Defect);
         return new(own.Panel, isSound ? new Site(own, members, joints) : null, all);

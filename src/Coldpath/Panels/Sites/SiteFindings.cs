@@ -21,7 +21,10 @@ internal static class SiteFindings
         );
 
     public static Finding Loop(IncludeSyntax include, IReadOnlyList<string> way) =>
-        IncludeLoop.At(include.File.Span, $"the files include each other in a loop: {string.Join(" → ", way)}");
+        IncludeLoop.At(
+            include.File.Span,
+            $"the files include each other in a loop: {string.Join(" → ", way)}"
+        );
 
     public static Finding NotKinds(IncludeSyntax include) =>
         IncludeUnfit.At(

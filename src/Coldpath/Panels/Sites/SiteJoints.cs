@@ -5,14 +5,18 @@ namespace Coldpath.Panels.Sites;
 /// <summary>What the nets of a site join in its panels.</summary>
 internal sealed class SiteJoints(IReadOnlyList<SiteMember> members, List<Finding> findings)
 {
-    private readonly Dictionary<string, SiteMember> byTag = members.ToDictionary(m => m.Tag, StringComparer.Ordinal);
+    private readonly Dictionary<string, SiteMember> byTag = members.ToDictionary(
+        m => m.Tag,
+        StringComparer.Ordinal
+    );
     private readonly Dictionary<string, Dictionary<Terminal, string>> netsOf = new(StringComparer.Ordinal);
 
     public IEnumerable<SiteJoint> Of(Panel own)
     {
         SiteJoint[] joints =
         [
-            .. own.Nets.Select(n => new SiteJoint(n.Name, [.. n.Terminals.Select(End).OfType<SiteEnd>()]))
+            .. own
+                .Nets.Select(n => new SiteJoint(n.Name, [.. n.Terminals.Select(End).OfType<SiteEnd>()]))
                 .Where(j => j.Ends.Count > 0),
         ];
         foreach (var fed in joints.SelectMany(j => j.Ends).Where(e => e.FeedsSupply).GroupBy(Supply))
@@ -20,7 +24,8 @@ internal sealed class SiteJoints(IReadOnlyList<SiteMember> members, List<Finding
         return joints;
     }
 
-    private static (SiteMember Member, string Supply) Supply(SiteEnd end) => (end.Member, end.Terminal.Device);
+    private static (SiteMember Member, string Supply) Supply(SiteEnd end) =>
+        (end.Member, end.Terminal.Device);
 
     private SiteEnd? End(Terminal terminal)
     {
@@ -42,7 +47,9 @@ internal sealed class SiteJoints(IReadOnlyList<SiteMember> members, List<Finding
         if (!netsOf.TryGetValue(member.Source.Name, out var nets))
             netsOf.Add(
                 member.Source.Name,
-                nets = member.Bound.Panel.Nets.SelectMany(n => n.Terminals.Select(t => (t, n.Name))).ToDictionary()
+                nets = member
+                    .Bound.Panel.Nets.SelectMany(n => n.Terminals.Select(t => (t, n.Name)))
+                    .ToDictionary()
             );
         return nets;
     }

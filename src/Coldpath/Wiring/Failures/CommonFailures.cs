@@ -2,15 +2,26 @@ namespace Coldpath.Wiring.Failures;
 
 /// <summary>
 /// The failures that every panel has, whatever its kinds say of their own: coils burn open, armatures jam, controls
-/// stick, control wires come off or touch earth. Searches without failures are spared them.
+/// stick, contacts do not make, whatever else conducts opens, control wires come off or touch earth. Searches without
+/// failures are spared them.
 /// </summary>
 public static class CommonFailures
 {
     /// <summary>The netlist with them. Variables, elements and nets of the netlist itself keep their names.</summary>
     public static Netlist WithCommonFailures(this Netlist netlist) => With(netlist, _ => true);
 
-    /// <summary>The names of all failures, the kinds' own and the common ones, in declared order.</summary>
-    public static IReadOnlyList<string> AllFailures(this Netlist netlist) =>
+    /// <summary>
+    /// The names of all failures that differ, the kinds' own and the common ones, in declared order: where a contact
+    /// that does not make is no other circuit than its wire off, the wire stands for both.
+    /// </summary>
+    public static IReadOnlyList<string> AllFailures(this Netlist netlist)
+    {
+        var repeated = RepeatedFailures.Of(netlist);
+        return [.. netlist.NamedFailures().Where(name => !repeated.ContainsKey(name))];
+    }
+
+    /// <summary>The names of all failures, also of those that another stands for.</summary>
+    public static IReadOnlyList<string> NamedFailures(this Netlist netlist) =>
         [
             .. netlist
                 .WithCommonFailures()
@@ -34,5 +45,5 @@ public static class CommonFailures
     }
 
     private static Netlist With(Netlist netlist, Func<string, bool> chosen) =>
-        WireFailures.AddTo(PartFailures.AddTo(netlist, chosen), chosen);
+        WireFailures.AddTo(OpenFailures.AddTo(PartFailures.AddTo(netlist, chosen), netlist, chosen), chosen);
 }

@@ -2,7 +2,7 @@ namespace Coldpath.Wiring.Failures;
 
 /// <summary>
 /// Parts that no longer move: an open coil, an armature that stays in, a control that stays pressed, a contact of the
-/// process that hangs, a trip that does not trip, a timer that does not run out.
+/// process that hangs, a trip or a breaker that does not trip, a timer that does not run out.
 /// </summary>
 internal sealed class PartFailures
 {
@@ -57,7 +57,12 @@ internal sealed class PartFailures
             { Kind: VariableKind.Trip } => Sticking(
                 variable,
                 Expression.True,
-                move => move.By == Mover.Trip && move.From == variable.Rest
+                move => IsByItself(move) && move.From == variable.Rest
+            ),
+            { Kind: VariableKind.Position } when variable.Moves.Any(m => Trips(variable, m)) => Sticking(
+                variable,
+                Expression.True,
+                move => Trips(variable, move)
             ),
             { Kind: VariableKind.Timer } => Sticking(
                 variable,
@@ -66,6 +71,12 @@ internal sealed class PartFailures
             ),
             _ => [variable],
         };
+
+    private static bool IsByItself(Move move) => move.By is Mover.Trip or Mover.Settle;
+
+    /// <summary>It leaves by itself what a hand could leave too; a selector between two positions only goes on.</summary>
+    private static bool Trips(Variable position, Move move) =>
+        IsByItself(move) && position.Moves.Any(m => m.From == move.From && m.By == Mover.Operator);
 
     private Variable[] Sticking(Variable variable, Expression when, Func<Move, bool> hindered)
     {

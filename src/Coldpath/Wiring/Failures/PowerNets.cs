@@ -14,7 +14,8 @@ internal static class PowerNets
         var elements = netlist.Elements.ToDictionary(e => e.Id);
         var fed = netlist.Loads.Where(l => l.Elements.Any(id => elements[id].Power));
         var found = fed.SelectMany(l => l.Terminals.Concat(l.Modes.SelectMany(m => m.Feed)))
-            .Concat(more ?? []).ToHashSet();
+            .Concat(more ?? [])
+            .ToHashSet();
         var open = new Queue<string>(found);
         while (open.TryDequeue(out var net))
             foreach (var next in neighbours[net].Where(found.Add))

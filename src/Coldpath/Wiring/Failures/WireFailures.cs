@@ -11,6 +11,7 @@ internal sealed class WireFailures
     private readonly Func<string, bool> chosen;
     private readonly Dictionary<string, string> strips;
     private readonly Dictionary<(string Device, string Net), string> ends = [];
+    private readonly List<string> names = [];
     private readonly List<Variable> variables = [];
     private readonly List<Element> wires = [];
 
@@ -36,6 +37,13 @@ internal sealed class WireFailures
             Variables = [.. renamed.Variables, .. failures.variables],
             Elements = [.. renamed.Elements, .. failures.wires],
         };
+    }
+
+    /// <summary>By device and net the failure that takes the device's own wire off the net.</summary>
+    public static IReadOnlyDictionary<(string Device, string Net), string> Ends(Netlist netlist)
+    {
+        var failures = new WireFailures(netlist, _ => true);
+        return failures.ends.Keys.Zip(failures.names).ToDictionary();
     }
 
     private void Add(string net)
@@ -66,6 +74,7 @@ internal sealed class WireFailures
         if (!chosen(name))
             return;
         ends.Add((device, net), end);
+        names.Add(name);
         variables.Add(FailureVariable.Of(name, device, FailureClass.Wiring, Expression.True));
         wires.Add(
             new()

@@ -6,6 +6,7 @@ using Coldpath.Findings;
 using Coldpath.Notation;
 using Coldpath.Panels;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 using FluentAssertions;
 
 namespace Coldpath.Tests.Devices.Behaving;
@@ -17,15 +18,26 @@ internal sealed class Played
     private readonly Behaviour behaviour;
     private State state;
 
-    private Played(Netlist netlist)
+    private Played(Netlist netlist, int failures = 0)
     {
         this.netlist = netlist;
-        behaviour = new Behaviour(netlist, new DiagramTable());
+        behaviour = new Behaviour(netlist, new DiagramTable(), failures);
         state = behaviour.Powered;
     }
 
     /// <summary>400/230 V TN-S, a control supply of 120 V on rails 1 and 2, and the lines given.</summary>
-    public static Played With(string lines, string system = "400 V 3-phase 50 Hz, TN-S")
+    public static Played With(string lines, string system = "400 V 3-phase 50 Hz, TN-S") =>
+        new(Bound(lines, system));
+
+    /// <summary>The same, in which these can fail, all of them: "K1.jams=yes" is then an operation.</summary>
+    public static Played Failing(IReadOnlyCollection<string> failures, string lines)
+    {
+        var netlist = Bound(lines, "400 V 3-phase 50 Hz, TN-S");
+        netlist.NamedFailures().Should().Contain(failures);
+        return new(netlist.WithFailures(failures.ToHashSet()), failures.Count);
+    }
+
+    private static Netlist Bound(string lines, string system)
     {
         var text = $"""
             panel "Bench"
@@ -43,7 +55,7 @@ internal sealed class Played
             KindLibrary.Standard
         );
         bound.Findings.Should().BeEmpty();
-        return new Played(bound.Netlist!);
+        return bound.Netlist!;
     }
 
     /// <summary>The value of a variable now.</summary>
