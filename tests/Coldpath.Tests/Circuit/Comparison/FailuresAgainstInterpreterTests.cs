@@ -136,12 +136,18 @@ public class FailuresAgainstInterpreterTests(ITestOutputHelper output)
             sets.Select(s => $"{Named(s.Members.Select(m => m.Name))} {s.Uncertain}");
     }
 
-    /// <summary>A random panel in which a few of its parts may fail.</summary>
+    /// <summary>
+    /// A random panel in which a few of its parts may fail. What only opens seldom takes two: one in four of those is kept.
+    /// </summary>
     private static Netlist Failing(int number)
     {
         var netlist = RandomPanels.Panel(number);
         var dice = new System.Random(number);
-        var chosen = netlist.AllFailures().OrderBy(_ => dice.Next()).Take(MostFailing);
+        var chosen = netlist
+            .AllFailures()
+            .Where(f => dice.Next(4) == 0 || !f.Contains(".open"))
+            .OrderBy(_ => dice.Next())
+            .Take(MostFailing);
         return netlist.WithFailures(chosen.ToHashSet());
     }
 
