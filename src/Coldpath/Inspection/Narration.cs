@@ -83,10 +83,25 @@ public sealed class Narration(IReadOnlyList<Variable> variables)
     }
 
     private static string Settle(Variable variable, string to) =>
-        variable.Kind == VariableKind.Armature
-            ? $"{Subject(variable)} {(to == "in" ? "pulls in" : "drops out")}{Qualified(variable)}"
-        : variable.Kind == VariableKind.Position ? $"{Subject(variable)} comes to {to}"
-        : $"{Subject(variable)}: {Part(variable)}{to}";
+        variable switch
+        {
+            { Kind: VariableKind.Armature } => $"{Subject(variable)} {Moves(to)}{Qualified(variable)}",
+            { Kind: VariableKind.Position } => $"{Subject(variable)} comes to {to}",
+            { Kind: VariableKind.Cell } => Tells(variable, to),
+            _ => $"{Subject(variable)}: {Part(variable)}{to}",
+        };
+
+    private static string Moves(string to) => to == "in" ? "pulls in" : "drops out";
+
+    /// <summary>"K5 pulls in", "U1: ramp", "K5: reopened", "K5: no longer reopened", "K5: button held".</summary>
+    private static string Tells(Variable cell, string to) =>
+        (Part(cell).Trim(), to) switch
+        {
+            ("", "in" or "out") => $"{Subject(cell)} {Moves(to)}",
+            ({ Length: > 0 } flag, "yes") => $"{Subject(cell)}: {flag}",
+            ({ Length: > 0 } flag, "no") => $"{Subject(cell)}: no longer {flag}",
+            _ => $"{Subject(cell)}: {Part(cell)}{to}",
+        };
 
     private static string Happen(Variable variable, string to) =>
         to switch

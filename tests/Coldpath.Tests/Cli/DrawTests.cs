@@ -121,6 +121,21 @@ public sealed class DrawTests : IDisposable
         desk.Read("bad.svg").Should().Contain("way-without-overload");
     }
 
+    /// <summary>The way of a current tells amperes and direction; the wires between its parts are marked all the same.</summary>
+    [Fact]
+    public void A_sneak_path_is_marked_from_end_to_end()
+    {
+        desk.With(
+            "sneak.panel",
+            File.ReadAllText(Path.Combine(Samples.Root, "panels/faulty/sneak-path.panel"))
+        );
+        desk.Run("draw", "sneak.panel", "-o", "sneak.svg", "--paper", "unbounded", "--finding", "sneak-path")
+            .Error.Should()
+            .BeEmpty();
+        foreach (var net in new[] { "1", "K1:24", "103", "2" })
+            desk.Read("sneak.svg").Should().MatchRegex($"data-net=\"{net}\"[^>]*data-tone=\"Marked\"");
+    }
+
     [Fact]
     public void A_finding_that_is_not_there_is_not_drawn()
     {

@@ -48,8 +48,21 @@ internal static class ShownFinding
 
     private static IEnumerable<Element> Passed(Evidence evidence, Finding finding)
     {
-        var path = finding.Path.ToHashSet(StringComparer.Ordinal);
+        var path = finding.Path.Select(Bare).SelectMany(Either).ToHashSet(StringComparer.Ordinal);
         return evidence.Netlist.Elements.Where(e => path.Contains(evidence.ElementName(e.Id)));
+    }
+
+    /// <summary>"K1:23-24" of "K1:23-24 (39 mA)".</summary>
+    private static string Bare(string step) =>
+        step.IndexOf(" (", StringComparison.Ordinal) is > 0 and var end ? step[..end] : step;
+
+    /// <summary>A current passes "K1:24-23", which is written "K1:23-24".</summary>
+    private static IEnumerable<string> Either(string step)
+    {
+        yield return step;
+        var ends = step[(step.IndexOf(':', StringComparison.Ordinal) + 1)..];
+        if (ends.Split('-') is [var from, var to])
+            yield return $"{step[..^ends.Length]}{to}-{from}";
     }
 
     private static string Instead(CheckReport report, string name)

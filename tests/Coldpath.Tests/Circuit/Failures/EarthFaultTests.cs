@@ -1,10 +1,6 @@
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Failures;
 using Coldpath.Circuit.Sequence;
-using Coldpath.Devices;
-using Coldpath.Findings;
-using Coldpath.Notation;
-using Coldpath.Panels;
 using Coldpath.Wiring;
 using Coldpath.Wiring.Failures;
 using FluentAssertions;
@@ -143,14 +139,8 @@ public sealed class EarthFaultTests
             {(overload == "overload first" ? "W4 -> X2" : "W4 -> F2:95-96 -> X2")}
             never {what}
             """;
-        var parsed = PanelParser.Parse(new SourceText("earth.panel", text));
-        var bound = PanelBinder.Bind(parsed, KindLibrary.Standard);
-        bound.Findings.Should().BeEmpty();
-        var earthed = bound.Netlist!.AllFailures().Where(f => Wires.Any(w => f == $"{w}.touches earth"));
-        return Behaviour.Judged(
-            bound.Netlist!.WithFailures(earthed.ToHashSet()),
-            CancellationToken.None,
-            most
-        );
+        var netlist = Described.Netlist(text);
+        var earthed = netlist.AllFailures().Where(f => Wires.Any(w => f == $"{w}.touches earth"));
+        return Behaviour.Judged(netlist.WithFailures(earthed.ToHashSet()), CancellationToken.None, most);
     }
 }

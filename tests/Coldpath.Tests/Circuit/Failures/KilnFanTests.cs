@@ -12,9 +12,7 @@ namespace Coldpath.Tests.Circuit.Failures;
 /// </summary>
 public sealed class KilnFanTests
 {
-    private static readonly string Text = File.ReadAllText(
-        Path.Combine(RepositoryRoot.Path, "tests/Coldpath.Tests/Circuit/Failures/kiln-fan.panel")
-    );
+    private static readonly string Text = Described.Text("kiln-fan.panel");
 
     private static readonly string Bridged = Text.Replace(", feedback loop", "", StringComparison.Ordinal)
         .Replace("rung 5", "# rung 5", StringComparison.Ordinal);
@@ -43,6 +41,8 @@ public sealed class KilnFanTests
             .Should()
             .OnlyContain(f => f.Severity == Severity.Note)
             .And.Contain(f => f.Message.StartsWith("S1 does not stop M1", StringComparison.Ordinal))
+            .And.Contain(f => f.Story.Any(step => step.Text == "K9 pulls in"))
+            .And.OnlyContain(f => f.Story.All(step => step.Text != "K9: reopened no"))
             .And.Contain(f => f.Message.StartsWith("M1 starts again", StringComparison.Ordinal));
     }
 

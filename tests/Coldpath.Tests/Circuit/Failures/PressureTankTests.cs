@@ -1,10 +1,6 @@
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Failures;
 using Coldpath.Circuit.Sequence;
-using Coldpath.Devices;
-using Coldpath.Findings;
-using Coldpath.Notation;
-using Coldpath.Panels;
 using Coldpath.Wiring;
 using Coldpath.Wiring.Failures;
 using FluentAssertions;
@@ -69,13 +65,5 @@ public sealed class PressureTankTests
             .Select(set => string.Join(' ', set.Members.Select(m => m.Name).Order(StringComparer.Ordinal)));
     }
 
-    private static Netlist Panel()
-    {
-        var path = Path.Combine(
-            RepositoryRoot.Path,
-            "tests/Coldpath.Tests/Circuit/Failures/pressure-tank.panel"
-        );
-        var parsed = PanelParser.Parse(new SourceText("pressure-tank.panel", File.ReadAllText(path)));
-        return PanelBinder.Bind(parsed, KindLibrary.Standard).Netlist!;
-    }
+    private static Netlist Panel() => Described.Netlist(Described.Text("pressure-tank.panel"));
 }

@@ -44,11 +44,11 @@ public class ReferenceTests
         var ends = power
             .SelectMany(s => s.Figures.Where(f => f.Kind == FigureKind.Reference).Select(f => (Sheet: s, f)))
             .SelectMany(e => Letters(e.f).Select(text => (e.Sheet.Number, Text: text)))
-            .Where(e => e.Text.Contains('\u2192'))
+            .Where(e => Leads(e.Text))
             .ToList();
         ends.Should().NotBeEmpty();
-        ends.Should().OnlyContain(e => !e.Text.StartsWith('\u2192'));
-        foreach (var end in ends.Where(e => power.Exists(s => e.Text.EndsWith($"sheet {s.Number}"))))
+        ends.Should().OnlyContain(e => NameIn(e.Text).Length > 0);
+        foreach (var end in ends.Where(e => power.Exists(s => PlaceIn(e.Text) == $"sheet {s.Number}")))
             ends.Where(e => e.Number != end.Number && NameIn(e.Text) == NameIn(end.Text))
                 .Should()
                 .NotBeEmpty($"'{end.Text}' on sheet {end.Number} has another end");
@@ -59,7 +59,7 @@ public class ReferenceTests
         Drawn
             .Of(StarDelta, 3, "a4")
             .Drawing.Sheets.Where(s => s.Name == "power")
-            .Select(s => s.Figures.SelectMany(Letters).Where(t => t.Contains('\u2192')).ToList())
+            .Select(s => s.Figures.SelectMany(Letters).Where(Leads).ToList())
             .Should()
             .OnlyContain(texts => texts.Count == texts.Distinct().Count());
 
@@ -88,10 +88,65 @@ public class ReferenceTests
                 .NotContain(["legend: mechanical interlock", "legend: goes on where it says"]);
     }
 
+    /// <summary>Letters beside a wire are read from below: the arrow must not point back into the symbol.</summary>
+    [Fact]
+    public void An_arrow_points_away_from_its_symbol()
+    {
+        var arrows =
+            from sheet in Drawn.Of(StarDelta, 3, "a4").Drawing.Sheets
+            where sheet.Name == "power"
+            from reference in sheet.Figures
+            where reference.Kind == FigureKind.Reference
+            from letters in reference.Shapes.OfType<Lettering>()
+            where letters.Upwards && Leads(letters.Text)
+            let symbol = sheet.Figures.First(f => f.Kind == FigureKind.Symbol && f.Device == reference.Device)
+            select (
+                Up: letters.Text.Contains('\u2192'),
+                Above: letters.Bounds.Bottom <= symbol.Bounds.Top + 1
+            );
+        arrows.Select(a => a.Up).Should().Contain(true).And.Contain(false);
+        arrows.Should().OnlyContain(a => a.Up == a.Above);
+    }
+
+    /// <summary>One line from supply to load crosses nothing; two ways into one motor do.</summary>
+    [Fact]
+    public void Only_where_wires_cross_a_crossing_is_explained()
+    {
+        const string straight = """
+            panel "Straight"
+              rules  IEC
+              system 400 V 3-phase 50 Hz, TN-S
+
+            supply     MAINS 400Y/230 V
+            disconnect Q1    32 A, lockable
+            motor      M1    4 kW 400 V, 8 A
+
+            MAINS[L1, L2, L3] -> Q1 -> M1
+            """;
+        Drawn
+            .Of(straight, 3, "a4")
+            .Figures.Select(f => f.Title)
+            .Should()
+            .NotContain("legend: crossing, not joined");
+        Legend(Drawn.Of(StarDelta, 3, "a4").Drawing.Sheets.First(s => s.Name == "power"))
+            .Should()
+            .Contain("legend: crossing, not joined");
+    }
+
     private static IEnumerable<string> Legend(PlacedSheet sheet) => sheet.Figures.Select(f => f.Title);
 
     private static IEnumerable<string> Letters(Figure figure) =>
         figure.Shapes.OfType<Lettering>().Select(l => l.Text);
 
-    private static string NameIn(string text) => text[..text.IndexOf('\u2192', StringComparison.Ordinal)];
+    private static bool Leads(string text) => text.Contains('\u2192') || text.Contains('\u2190');
+
+    /// <summary>"K1:2 → sheet 2" where the wire leads up, "sheet 2 ← K1:2" where it leads down.</summary>
+    private static string NameIn(string text) => Ends(text).Name;
+
+    private static string PlaceIn(string text) => Ends(text).Place;
+
+    private static (string Name, string Place) Ends(string text) =>
+        text.Split(" \u2192 ") is [var name, var place] ? (name, place)
+        : text.Split(" \u2190 ") is [var to, var from] ? (from, to)
+        : ("", "");
 }

@@ -50,7 +50,7 @@ internal static class Legend
                 Tone.Plain,
                 [Line(Ink.Line), Upright, new Ring(new(Sample / 2, 0), 0.75, Ink.Line, Filled: true)]
             );
-        if (drawn.Any(f => f.Kind == FigureKind.Wire))
+        if (Crossings.Any(drawn))
             yield return ("crossing, not joined", Tone.Plain, [Line(Ink.Line), Upright]);
         if (drawn.Any(f => f.Kind == FigureKind.Link && f.Shapes.Any(s => s is Polyline)))
             yield return ("mechanical interlock", Tone.Plain, [Line(Ink.Dashed)]);

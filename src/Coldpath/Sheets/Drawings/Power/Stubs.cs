@@ -39,7 +39,7 @@ internal static class Stubs
             var name = away.Count > 0 ? NameAt(port, net) : string.Join(", ", net.Names);
             if (untraced.Contains(net.Name))
                 away.Add("not traced");
-            var said = away.Count == 0 ? name : $"{name} \u2192 {Gathered(away)}".TrimStart();
+            var said = away.Count == 0 ? name : Leading(port, name, Gathered(away));
             var text = tied is null ? said : $"{said} joined".TrimStart();
             var earthed = bonds.Contains(net.Name);
             if (text.Length > 0 || earthed)
@@ -67,6 +67,10 @@ internal static class Stubs
         net.Names.Count > 0 ? string.Join(", ", net.Names)
         : port.Terminals.Count > 1 ? net.Terminals[0].Device
         : net.Terminals[0].ToString();
+
+    /// <summary>Read from below: the arrow points the way the wire leaves the symbol, up or down.</summary>
+    private static string Leading(Port port, string name, string places) =>
+        port.Above ? $"{name} \u2192 {places}".TrimStart() : $"{places} \u2190 {name}".TrimEnd();
 
     /// <summary>In one-line form several nets may speak at one port.</summary>
     private static Stub Together(IEnumerable<Stub> stubs)
