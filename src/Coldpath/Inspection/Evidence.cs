@@ -131,6 +131,10 @@ public sealed class Evidence
         return behaviour;
     }
 
+    /// <summary>An empty table for a search of its own.</summary>
+    /// <param name="nodes">Its budget.</param>
+    public DiagramTable BoundedTable(int nodes) => new(nodes, cancellation: stop);
+
     private Behaviour Search(Netlist part, int most) => new(part, new DiagramTable(cancellation: stop), most);
 
     private Lazy<IReadOnlyList<Behaviour>> SearchAll(int most) =>

@@ -100,6 +100,16 @@ internal sealed class Mesh
                 )
         );
 
+    /// <summary>The same mesh for this one state.</summary>
+    public Mesh At(State state)
+    {
+        return new(Netlist, States, States.Of(state), nets, _ => Links.Select(Decided));
+
+        Link Decided(Link link) => link with { Closed = Holding(link.Closed), Leaks = Holding(link.Leaks) };
+
+        Diagram Holding(Diagram condition) => States.Holds(condition, state) ? Diagram.True : Diagram.False;
+    }
+
     /// <summary>The guard as far as it matters: fewer variables, or nothing where the assignment is void.</summary>
     public Diagram Guard(Expression guard) => Table.Within(States.Guard(guard), Within);
 

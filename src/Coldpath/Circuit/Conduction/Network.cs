@@ -65,6 +65,9 @@ public sealed class Network
     public Network Without(IEnumerable<string> elements) =>
         new(mesh.Without(elements.ToHashSet()), active: null);
 
+    /// <summary>The same network for this one state: every answer is plainly true or false, and had at once.</summary>
+    public Network At(State state) => new(mesh.At(state), active: null);
+
     /// <summary>
     /// Any condition of the netlist.
     /// </summary>

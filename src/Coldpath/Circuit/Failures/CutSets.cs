@@ -82,11 +82,10 @@ public sealed class CutSets
             return [];
         var levels = Space.FailureVariables.ToDictionary(v => Space.LevelsOf(v).Single());
         var others = Space.Levels.Except(levels.Keys);
-        var family = Table.Minimal(Table.Exists(reached, Table.Cube(others)), levels.Keys);
         return
         [
-            .. Table
-                .Sets(family, levels.Keys)
+            .. new MinimalSets(Table, Table.Exists(reached, Table.Cube(others)))
+                .Cheapest(levels.Keys)
                 .Select(set => Told([.. set.Select(level => levels[level]).Order()])),
         ];
 
