@@ -131,9 +131,9 @@ public sealed class Evidence
         return behaviour;
     }
 
-    /// <summary>An empty table for a search of its own.</summary>
+    /// <summary>An empty table for a search of its own, roomy from the start: what is remembered of it grows with its room.</summary>
     /// <param name="nodes">Its budget.</param>
-    public DiagramTable BoundedTable(int nodes) => new(nodes, cancellation: stop);
+    public DiagramTable BoundedTable(int nodes) => new(nodes, 1 << 20, stop);
 
     private Behaviour Search(Netlist part, int most) => new(part, new DiagramTable(cancellation: stop), most);
 

@@ -58,17 +58,6 @@ public sealed class IsolatingSets
         var (space, table) = (panel.Space, panel.Space.Table);
         var switches = isolators.Acts.Select(panel.LevelOf).ToHashSet();
         var others = table.Cube(space.Levels.Where(level => !switches.Contains(level)));
-        return new(table, !WithFewer(table, table.Exists(panel.Live(targets), others), switches));
-    }
-
-    /// <summary>The family with all subsets of its sets.</summary>
-    private static Diagram WithFewer(DiagramTable table, Diagram family, IEnumerable<int> levels)
-    {
-        foreach (var level in levels)
-            family = table.Or(
-                family,
-                table.And(table.Literal(level, false), table.Restrict(family, level, true))
-            );
-        return family;
+        return new(table, !table.DownwardClosure(table.Exists(panel.Live(targets), others)));
     }
 }

@@ -41,8 +41,7 @@ internal sealed class SwitchedPanel
     public Network Network { get; }
 
     /// <summary>Some of the nets are live.</summary>
-    public Diagram Live(IEnumerable<string> nets) =>
-        Space.Table.And(Space.Table.AnyOf(nets.Select(Network.Live)), Space.Domain);
+    public Diagram Live(IEnumerable<string> nets) => Space.Table.And(Network.Live(nets), Space.Domain);
 
     /// <summary>The level of the switch of an act that is asked about.</summary>
     public int LevelOf(IsolationAct act) => Space.LevelsOf(Space.IndexOf(Switches.Of(act)))[0];
