@@ -51,9 +51,15 @@ internal static class Cuts
         {
             var next = new Dictionary<string, BigInteger>();
             foreach (var (key, count) in counts)
-                foreach (var fed in (bool[])(bar == 0 ? [true] : bar == side * side - 1 ? [false] : [true, false]))
-                    if (Row.Parse(key).With(bar % side, fed) is { } row)
-                        next[row.Key] = next.GetValueOrDefault(row.Key) + count;
+            foreach (
+                var fed in (bool[])(
+                    bar == 0 ? [true]
+                    : bar == side * side - 1 ? [false]
+                    : [true, false]
+                )
+            )
+                if (Row.Parse(key).With(bar % side, fed) is { } row)
+                    next[row.Key] = next.GetValueOrDefault(row.Key) + count;
             counts = next;
         }
         return counts
