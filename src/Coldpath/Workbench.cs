@@ -116,12 +116,18 @@ public static class Workbench
         return new FailuresQuestion(evidence).Ask(asked, question, AskedPanel.IsLine(question), most);
     }
 
-    /// <summary>What isolates targets; <paramref name="have"/> is the asker's own set, null when there is none.</summary>
+    /// <summary>What isolates targets.</summary>
+    /// <param name="source">The description.</param>
+    /// <param name="targets">Devices, terminals or places, all to be dead.</param>
+    /// <param name="have">The asker's own set; null when there is none.</param>
+    /// <param name="stop">Ends the work early.</param>
+    /// <param name="most">How many sets to tell.</param>
     public static Answered<IsolateAnswer> Isolate(
         SourceText source,
         IReadOnlyList<string> targets,
         IReadOnlyList<string>? have,
-        CancellationToken stop
+        CancellationToken stop,
+        int most = IsolateQuestion.UsualMost
     ) =>
         Ask<IsolateAnswer>(
             source,
@@ -134,7 +140,7 @@ public static class Workbench
                 if (unknown is not null)
                     return Unknown<IsolateAnswer>(evidence, unknown);
                 var points = targets.SelectMany(t => Targets.Find(evidence.Netlist, t)).Distinct();
-                return new IsolateQuestion(evidence).Ask([.. points], targets, have);
+                return new IsolateQuestion(evidence).Ask([.. points], targets, have, most);
             },
             stop
         );

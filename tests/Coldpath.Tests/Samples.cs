@@ -14,7 +14,7 @@ public static partial class Samples
 
     /// <summary>The panels of panels/, the faulty ones and kind files included; sites and their panels have tests of their own.</summary>
     public static IReadOnlyList<Sample> Panels { get; } =
-        [.. Files(Path.Combine(Root, "panels")).Where(s => !s.Name.StartsWith("panels/gravel-works/"))];
+    [.. Files(Path.Combine(Root, "panels")).Where(s => !s.Name.StartsWith("panels/gravel-works/"))];
 
     public static IEnumerable<Sample> All => LanguagePage.Concat(Panels);
 

@@ -24,6 +24,7 @@ int Trials()
         ["diagrams"] = DiagramTrial.Run,
         ["draw"] = DrawTrial.Run,
         ["failures"] = FailureTrial.Run,
+        ["meshes"] = MeshTrial.Run,
     };
     var chosen = args.Length == 0 ? [.. trials.Keys] : args;
     foreach (var name in chosen)

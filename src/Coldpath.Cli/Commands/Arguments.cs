@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using Coldpath.Answers;
 
 namespace Coldpath.Cli.Commands;
 
@@ -40,6 +41,25 @@ internal static class Arguments
         return option;
     }
 
+    /// <summary>How many of the best sets are told.</summary>
+    public static Option<int> Sets()
+    {
+        return new Option<int>("--sets")
+        {
+            Description = "how many of the best sets are told",
+            DefaultValueFactory = _ => IsolateQuestion.UsualMost,
+            HelpName = "N",
+            CustomParser = given =>
+            {
+                if (int.TryParse(given.Tokens[0].Value, CultureInfo.InvariantCulture, out var sets))
+                    if (sets is >= 1 and <= MostSets)
+                        return sets;
+                given.AddError($"--sets takes a number from 1 to {MostSets}");
+                return 1;
+            },
+        };
+    }
+
     public static Option<string?> Output() =>
         new("--output", "-o") { Description = "write to this file", HelpName = "FILE" };
 
@@ -63,4 +83,5 @@ internal static class Arguments
     }
 
     private const int MostThreads = 64;
+    private const int MostSets = 10_000;
 }

@@ -21,6 +21,7 @@ internal static class IsolateCommand
             Description = "ask whether opening these is enough",
             HelpName = "Q1,Q3",
         };
+        var sets = Arguments.Sets();
         var format = Arguments.Format("text", "json");
         var command = new Command(
             "isolate",
@@ -30,6 +31,7 @@ internal static class IsolateCommand
             file,
             targets,
             have,
+            sets,
             format,
         };
         command.SetAction(parsed =>
@@ -40,7 +42,8 @@ internal static class IsolateCommand
                         Sources.Read(parsed.GetRequiredValue(file), outside),
                         parsed.GetRequiredValue(targets),
                         Split(parsed.GetValue(have)),
-                        outside.Interrupted
+                        outside.Interrupted,
+                        parsed.GetRequiredValue(sets)
                     ),
                     parsed.GetRequiredValue(format),
                     IsolateText.Of,
@@ -58,6 +61,6 @@ internal static class IsolateCommand
     /// <summary>A script that goes on after exit code 0 must not do so without a set that isolates.</summary>
     internal static Exit ExitOf(IsolateAnswer answer) =>
         !answer.Complete || answer.Have is { Enough: Verdict.Open } ? Exit.Unfinished
-        : answer.Have is { Enough: Verdict.No } || answer.Count.IsZero ? Exit.Findings
+        : answer.Have is { Enough: Verdict.No } || answer.IsImpossible ? Exit.Findings
         : Exit.Clean;
 }

@@ -15,11 +15,17 @@ public sealed record IsolateAnswer
     /// <summary>Devices, terminals or places, as asked.</summary>
     public required IReadOnlyList<string> Targets { get; init; }
 
-    /// <summary>The minimal sets, best first; the best 20 where there are more.</summary>
-    public required IReadOnlyList<IsolatingSet> Sets { get; init; }
+    /// <summary>The best of the minimal sets, best first; where they are not counted one of them, best or not.</summary>
+    public IReadOnlyList<IsolatingSet> Sets { get; init; } = [];
 
-    /// <summary>Exact number of minimal sets.</summary>
-    public required BigInteger Count { get; init; }
+    /// <summary>Exact number of minimal sets; null when the search was bounded.</summary>
+    public BigInteger? Count { get; init; }
+
+    /// <summary>There are more sets than are told.</summary>
+    public bool Cut => Count > Sets.Count;
+
+    /// <summary>It is certain that no set isolates.</summary>
+    public bool IsImpossible => Count?.IsZero == true;
 
     /// <summary>How the target stays live with every isolating device open, when no set exists.</summary>
     public PointReach? Stays { get; init; }

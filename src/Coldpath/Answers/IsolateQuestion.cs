@@ -1,3 +1,5 @@
+using System.Globalization;
+using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Inspection;
 using Coldpath.Wiring;
@@ -7,67 +9,111 @@ namespace Coldpath.Answers;
 /// <summary>Which isolating devices, opened and locked, make targets dead whatever else is operated, welded or shorted.</summary>
 public sealed class IsolateQuestion
 {
-    /// <summary>More sets than this help nobody who has to choose one.</summary>
-    private const int Most = 20;
+    /// <summary>As many sets are told when nothing else is asked for.</summary>
+    public const int UsualMost = 20;
+
+    /// <summary>
+    /// Nodes for the diagrams of the sets, and as many for each question about one set: some seconds' work. Past it the
+    /// answer is bounded.
+    /// </summary>
+    private const int MostNodes = 1 << 22;
 
     private readonly Evidence evidence;
     private readonly Isolators isolators;
+    private readonly int nodes;
 
-    public IsolateQuestion(Evidence evidence)
+    /// <param name="evidence">The panel.</param>
+    /// <param name="nodes">The node budget.</param>
+    public IsolateQuestion(Evidence evidence, int nodes = MostNodes)
     {
+        this.nodes = nodes;
         this.evidence = evidence;
-        isolators = new Isolators(evidence.Whole.Netlist, new()) { Usual = [.. Usual(evidence)] };
+        isolators = new Isolators(evidence.Whole.Netlist, evidence.BoundedTable(nodes))
+        {
+            Usual = [.. Usual(evidence)],
+        };
     }
 
     /// <param name="targets">Points, all to be dead.</param>
     /// <param name="asked">The names that were asked for.</param>
     /// <param name="have">The asker's own set; null when there is none.</param>
+    /// <param name="most">How many sets to tell.</param>
     public IsolateAnswer Ask(
         IReadOnlyList<Point> targets,
         IReadOnlyList<string> asked,
-        IReadOnlyList<string>? have
+        IReadOnlyList<string>? have,
+        int most = UsualMost
     )
     {
-        var nets = targets.Select(p => p.Net).Distinct().ToArray();
-        var sets = new IsolatingSets(isolators, nets);
-        var best = sets.Cheapest(Cost).Take(Most).ToArray();
-        var first = best.FirstOrDefault()?.Select(a => a.Name).ToArray();
-        var chosen = have is null ? first : Counting(have);
-        var enough = chosen is not null && sets.AreEnough(chosen) ? chosen : null;
-        return new()
+        var answer = new IsolateAnswer
         {
             Panel = evidence.Panel.Name,
             Rules = evidence.Netlist.Rules,
             Targets = asked,
-            Sets = [.. best.Select(SetOf)],
-            Count = sets.Count,
+            RestsOn = Doubtful.Parts(evidence.Panel),
+            Assumed = evidence.Netlist.Assumed,
+        };
+        try
+        {
+            return Told(answer, targets, have, most);
+        }
+        catch (DiagramLimitException)
+        {
+            return Bounded(answer, have, "which sets isolate, or whether any does, is not known");
+        }
+    }
+
+    private IsolateAnswer Told(
+        IsolateAnswer answer,
+        IReadOnlyList<Point> targets,
+        IReadOnlyList<string>? have,
+        int most
+    )
+    {
+        var nets = targets.Select(p => p.Net).Distinct().ToArray();
+        var sets = new IsolatingSets(isolators, nets);
+        var ranked = RankedSets.Of(isolators, sets, most);
+        var first = ranked.Best.FirstOrDefault()?.Select(a => a.Name).ToArray();
+        var chosen = have is null ? first : Counting(have);
+        var enough = chosen is not null && sets.AreEnough(chosen) ? chosen : null;
+        var told = answer with
+        {
+            Sets = [.. ranked.Best.Select(SetOf)],
+            Count = ranked.Count,
             Stays = first is null ? Stays(sets, targets, AllActs) : null,
             Have = have is null ? null : Judge(sets, targets, have),
             StaysLive = [.. StaysLive(targets, have ?? first ?? [.. AllActs])],
             WholeOnly = enough is null ? [] : [.. WholeOnly(nets, targets, enough)],
-            RestsOn = Doubtful.Parts(evidence.Panel),
-            Assumed = evidence.Netlist.Assumed,
         };
+        return ranked.Count is null
+            ? Bounded(
+                told,
+                null,
+                "how many sets there are, and which is best, is not known; the one told isolates"
+            )
+            : told;
     }
+
+    private IsolateAnswer Bounded(IsolateAnswer answer, IReadOnlyList<string>? have, string unknown) =>
+        answer with
+        {
+            Complete = false,
+            Incomplete =
+            [
+                .. answer.Incomplete,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"bounded: the search took more than {nodes:N0} diagram nodes; {unknown}"
+                ),
+            ],
+            Have =
+                answer.Have ?? (have is null ? null : new OwnSet { Devices = have, Enough = Verdict.Open }),
+        };
 
     /// <summary>Those of the names that are isolating devices or stores.</summary>
     private string[] Counting(IReadOnlyList<string> names) => [.. names.Where(AllActs.Contains)];
 
     private IEnumerable<string> AllActs => isolators.Acts.Select(a => a.Name);
-
-    /// <summary>
-    /// Fewest devices that need a further measure, then fewest that cannot be locked, then fewest without a visible
-    /// break, then fewest locks.
-    /// </summary>
-    private static long Cost(IsolationAct act)
-    {
-        if (act.Device?.Isolates is not { } isolates)
-            return 1;
-        return 1
-            + (isolates.Visible ? 0 : 100)
-            + (isolates.Lockable ? 0 : 10_000)
-            + (isolates.Rank > 1 ? 1_000_000 : 0);
-    }
 
     private static IsolatingSet SetOf(IReadOnlyList<IsolationAct> acts) =>
         new(
@@ -112,7 +158,7 @@ public sealed class IsolateQuestion
 
     private PointReach? Reached(Survival survival, IReadOnlyList<Point> targets)
     {
-        var reaches = new Reaches(evidence, Without(survival.Done), survival.State);
+        var reaches = In(survival);
         return targets.Select(reaches.Of).FirstOrDefault(r => r.Reach != Reach.Dead);
     }
 
@@ -125,7 +171,7 @@ public sealed class IsolateQuestion
             where point.Place is { } place && places.Contains(place)
             let survival = isolators.StaysLive(point.Net, open)
             where survival is not null
-            select new Reaches(evidence, Without(survival.Done), survival.State).Of(point);
+            select In(survival).Of(point);
     }
 
     private IEnumerable<WholeOnly> WholeOnly(
@@ -140,12 +186,14 @@ public sealed class IsolateQuestion
             $"test {Evidence.Some(targets.Select(p => p.Name))} to {evidence.Words.Earth} and to each other conductor"
         );
 
-    private Circuit.Conduction.Network Without(IEnumerable<string> taken) =>
-        evidence.Whole.Without(
-            isolators
-                .Acts.Where(a => taken.Contains(a.Name))
-                .SelectMany(a => a.Device?.Isolates?.Elements ?? [])
-        );
+    /// <summary>The points as they are in the one state, with what was done.</summary>
+    private Reaches In(Survival survival)
+    {
+        var taken = isolators
+            .Acts.Where(a => survival.Done.Contains(a.Name))
+            .SelectMany(a => a.Device?.Isolates?.Elements ?? []);
+        return new(evidence, evidence.Whole.Without(taken).At(survival.State), survival.State);
+    }
 
     /// <summary>The positions that matter: what differs from powered, isolators aside.</summary>
     private IReadOnlyList<KeyValuePair<string, string>> Witness(Survival survival)

@@ -16,6 +16,7 @@ namespace Coldpath.Inspection;
 /// </summary>
 public sealed class Evidence
 {
+    private readonly CancellationToken stop;
     private readonly Lazy<Ways> ways;
     private readonly Lazy<Interlocks> interlocks;
     private readonly Lazy<Sections> sections;
@@ -58,6 +59,7 @@ public sealed class Evidence
         hiddenFailures = new(() => new HiddenFailures(this));
         singleFailures = new(() => new SingleFailures(this));
         intents = new(Judge);
+        this.stop = stop;
         searches = new(whole, stop);
         wholeNetwork = new(() => new(whole, new StateSpace(whole)));
         allSupplied = new(() => Table.AllOf(Netlist.Variables.Where(IsPresence).Select(v => Is(v, v.Rest))));
@@ -108,6 +110,10 @@ public sealed class Evidence
 
     /// <summary>What the panel can do while just these may fail, uncertain coils put to the solver.</summary>
     public Behaviour Judged(IReadOnlyCollection<string> failures) => searches.Judged(failures);
+
+    /// <summary>An empty table for a search of its own, roomy from the start: what is remembered of it grows with its room.</summary>
+    /// <param name="nodes">Its budget.</param>
+    public DiagramTable BoundedTable(int nodes) => new(nodes, 1 << 20, stop);
 
     /// <summary>Reachable states, passing ones included.</summary>
     public Diagram Reachable => Behaviour.Reachable;

@@ -62,12 +62,12 @@ public sealed class Ways(Evidence evidence)
             .ToDictionary(p => p.Id, p => p.Second);
         var network = new Circuit.Conduction.Network(evidence.Netlist, evidence.Behaviour.Space, only: only);
         var runs = table.And(evidence.Settled, network.Runs(load.Name));
-        var enough = table.UpwardClosure(table.Exists(runs, table.Cube(evidence.Behaviour.Space.Levels)));
+        var enough = table.Exists(runs, table.Cube(evidence.Behaviour.Space.Levels));
         var levels = controllers.Select(KeptLevel).ToArray();
         return
         [
-            .. table
-                .Sets(table.Minimal(enough, levels), levels)
+            .. new MinimalSets(table, enough)
+                .Cheapest(levels)
                 .Select(set => WayOf(load, controllers, runs, set)),
         ];
     }

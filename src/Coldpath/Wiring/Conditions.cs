@@ -27,18 +27,21 @@ public static class Conditions
     public static Netlist AtRest(this Netlist netlist, IEnumerable<string> variables)
     {
         var named = variables.ToHashSet();
-        if (named.Count == 0)
-            return netlist;
-        var rest = netlist
-            .Variables.Where(v => named.Contains(v.Name))
-            .ToDictionary(v => v.Name, v => v.Rest);
-        return netlist.WithConditions(condition =>
-            Replaced(
-                condition,
-                atom => rest.TryGetValue(atom.Variable, out var value) ? atom.Value == value : null
-            )
+        return netlist.At(
+            netlist.Variables.Where(v => named.Contains(v.Name)).ToDictionary(v => v.Name, v => v.Rest)
         );
     }
+
+    /// <summary>Every condition with variables at these values; the variables themselves stay.</summary>
+    public static Netlist At(this Netlist netlist, IReadOnlyDictionary<string, string> values) =>
+        values.Count == 0
+            ? netlist
+            : netlist.WithConditions(condition =>
+                Replaced(
+                    condition,
+                    atom => values.TryGetValue(atom.Variable, out var value) ? atom.Value == value : null
+                )
+            );
 
     /// <summary>A condition in which some atoms are decided: true, false, or null for those that stay.</summary>
     public static Expression Replaced(Expression condition, Func<VariableIs, bool?> decide) =>

@@ -37,7 +37,8 @@ public class SiteBindingTests
         ["fed.panel"] = Panel,
         ["low.panel"] = Panel.Replace("480", "208").Replace("277", "120").Replace("460 V", "200 V"),
         ["board.panel"] = Panel.Replace("MAINS", "UTIL").Replace("-> Q1 -> M1", "-> Q1"),
-        ["kinds.panel"] = "kind black box\n  means \"a box\"\n  line side [1]\n  load side [2]\n  conductor [1 - 2]\nend\n",
+        ["kinds.panel"] =
+            "kind black box\n  means \"a box\"\n  line side [1]\n  load side [2]\n  conductor [1 - 2]\nend\n",
         ["loop.panel"] = "include \"again.panel\"\n",
         ["again.panel"] = "include \"loop.panel\"\n",
         ["nested.panel"] = Header + "include \"fed.panel\" as P1\n",
@@ -76,17 +77,29 @@ public class SiteBindingTests
         ).Site!;
         var joints = site.Joints.Where(j => j.Ends.Count == 2).ToArray();
         joints.Should().HaveCount(3);
-        joints[0].Ends.Select(e => $"{e.Member.Tag}/{e.Terminal}").Should().Equal("B0/Q1:2/T1", "P1/MAINS:L1");
+        joints[0]
+            .Ends.Select(e => $"{e.Member.Tag}/{e.Terminal}")
+            .Should()
+            .Equal("B0/Q1:2/T1", "P1/MAINS:L1");
         joints[0].Ends.Select(e => e.FeedsSupply).Should().Equal(false, true);
     }
 
     [Theory]
     [InlineData("include \"missing.panel\" as P1\n", "cannot read missing.panel: there is no such file")]
-    [InlineData("include \"fed.panel\"\n", "fed.panel describes a panel, and what it is called here is not said")]
-    [InlineData("include \"nested.panel\" as S1\n", "nested.panel includes panels itself, and a site cannot hold another site")]
+    [InlineData(
+        "include \"fed.panel\"\n",
+        "fed.panel describes a panel, and what it is called here is not said"
+    )]
+    [InlineData(
+        "include \"nested.panel\" as S1\n",
+        "nested.panel includes panels itself, and a site cannot hold another site"
+    )]
     [InlineData("include \"fed.panel\" as P1, P1\n", "there is a panel P1 already")]
     [InlineData("include \"site.panel\" as P1\n", "cannot read site.panel: there is no such file")]
-    [InlineData("include \"fed.panel\" as P1\nP1/X1:7 -> P1/X1:1\n", "P1/X1:7 is not used in fed.panel, so nothing there is joined by it")]
+    [InlineData(
+        "include \"fed.panel\" as P1\nP1/X1:7 -> P1/X1:1\n",
+        "P1/X1:7 is not used in fed.panel, so nothing there is joined by it"
+    )]
     [InlineData("include \"fed.panel\" as P1\nP1/X1:1 -> P1/Q9:1\n", "P1/Q9 is not declared")]
     public void A_mistake_is_told(string lines, string message) => Messages(lines).Should().Contain(message);
 
@@ -94,7 +107,9 @@ public class SiteBindingTests
     public void Files_in_a_loop_are_told() =>
         Messages("include \"loop.panel\"\ninclude \"fed.panel\" as P1\n")
             .Should()
-            .Contain("the files include each other in a loop: site.panel → loop.panel → again.panel → loop.panel");
+            .Contain(
+                "the files include each other in a loop: site.panel → loop.panel → again.panel → loop.panel"
+            );
 
     [Fact]
     public void A_chain_does_not_pass_through_another_panels_device() =>
@@ -110,14 +125,24 @@ public class SiteBindingTests
 
     [Fact]
     public void Kinds_come_from_files_of_kinds() =>
-        Messages("include \"kinds.panel\"\ninclude \"fed.panel\" as P1\nblack box Z1\nP1/X1:1 -> Z1 -> P1/X1:2\n")
+        Messages(
+                "include \"kinds.panel\"\ninclude \"fed.panel\" as P1\nblack box Z1\nP1/X1:1 -> Z1 -> P1/X1:2\n"
+            )
             .Should()
             .BeEmpty();
 
     [Theory]
     [InlineData("B0/Q1 -> P1/MAINS[L1, L2, L3]\n", "fed.panel", null)]
-    [InlineData("B0/Q1 -> P1/MAINS[L1, L3, L2]\n", "fed.panel", "B0/UTIL reaches P1/MAINS in another phase order, or may")]
-    [InlineData("B0/Q1 -> P1/MAINS[L1, L2, L3]\n", "low.panel", "B0/UTIL brings 480 V to P1/MAINS, which is described for 208 V")]
+    [InlineData(
+        "B0/Q1 -> P1/MAINS[L1, L3, L2]\n",
+        "fed.panel",
+        "B0/UTIL reaches P1/MAINS in another phase order, or may"
+    )]
+    [InlineData(
+        "B0/Q1 -> P1/MAINS[L1, L2, L3]\n",
+        "low.panel",
+        "B0/UTIL brings 480 V to P1/MAINS, which is described for 208 V"
+    )]
     public void What_arrives_has_to_fit(string joint, string file, string? message)
     {
         var text = Header + $"include \"board.panel\" as B0\ninclude \"{file}\" as P1\n" + joint;

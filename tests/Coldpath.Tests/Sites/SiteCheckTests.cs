@@ -12,7 +12,12 @@ public class SiteCheckTests
     private static string[] Texts(int starters, int seed, bool shares) =>
         [
             .. CheckPlan
-                .Of(SiteGenerator.Write(starters, seed, startersInLineUp: 3), CancellationToken.None, 0, shares)
+                .Of(
+                    SiteGenerator.Write(starters, seed, startersInLineUp: 3),
+                    CancellationToken.None,
+                    0,
+                    shares
+                )
                 .Pieces.Select(p => CheckText.Of(p.Check()).ToString()!),
         ];
 
@@ -31,7 +36,12 @@ public class SiteCheckTests
         reports.SelectMany(r => r.Findings).Where(f => f.Severity > Severity.Note).Should().BeEmpty();
         reports.Should().OnlyContain(r => r.Complete);
         reports.SelectMany(r => r.Proved).Should().HaveCount(4);
-        reports.SelectMany(r => r.Assumed).Should().Contain("MAINS comes from B0/UTIL: it may come and go at any time, each of its conductors by itself");
+        reports
+            .SelectMany(r => r.Assumed)
+            .Should()
+            .Contain(
+                "MAINS comes from B0/UTIL: it may come and go at any time, each of its conductors by itself"
+            );
     }
 
     private static SourceText Read(string folder, string file) =>

@@ -26,6 +26,7 @@ internal sealed class Liveness
     private readonly Sources sources;
     private readonly Earthing earthing;
     private readonly Diagram[] earthTied;
+    private readonly Lazy<GuardedGraph> graph;
     private readonly Lazy<Elimination> allLinks;
     private readonly Lazy<Elimination> linksWithoutCouplings;
     private readonly Lazy<LiveSpread> all;
@@ -40,27 +41,29 @@ internal sealed class Liveness
         this.sources = sources;
         this.earthing = earthing;
         earthTied = [.. Enumerable.Range(0, mesh.NetCount).Select(earthing.EarthTied)];
-        allLinks = new(() => LooseLinks.Eliminated(mesh, earthTied, withCouplings: true));
+        graph = new(() => LooseLinks.Graph(mesh, earthTied, withCouplings: true));
+        allLinks = new(() => new(mesh.Table, graph.Value));
         linksWithoutCouplings = new(() =>
             mesh.Couplings().Any()
-                ? LooseLinks.Eliminated(mesh, earthTied, withCouplings: false)
+                ? new(mesh.Table, LooseLinks.Graph(mesh, earthTied, withCouplings: false))
                 : allLinks.Value
         );
-        all = new(() => From(_ => true, allLinks.Value));
-        lasting = new(() =>
-            sources.All.Any(s => s.IsStored) ? From(s => !s.IsStored, allLinks.Value) : all.Value
-        );
+        all = new(() => From(_ => true, allLinks));
+        lasting = new(() => sources.All.Any(s => s.IsStored) ? From(s => !s.IsStored, allLinks) : all.Value);
         uncoupled = new(() =>
-            mesh.Couplings().Any() ? From(s => !s.IsStored, linksWithoutCouplings.Value) : lasting.Value
+            mesh.Couplings().Any() ? From(s => !s.IsStored, linksWithoutCouplings) : lasting.Value
         );
         notExtraLow = new(() =>
-            sources.All.Any(s => s.Supply.ExtraLow)
-                ? From(s => !s.Supply.ExtraLow, allLinks.Value)
-                : all.Value
+            sources.All.Any(s => s.Supply.ExtraLow) ? From(s => !s.Supply.ExtraLow, allLinks) : all.Value
         );
     }
 
     public Diagram Live(int net) => all.Value.Live(net);
+
+    /// <summary>One of the nets is live; in a mesh far cheaper than each of them.</summary>
+    public Diagram Live(IReadOnlyCollection<int> nets) =>
+        Sweep.Reached(mesh.Table, graph.Value, [.. all.Value.Seeds()], nets)
+        ?? mesh.Table.AnyOf(nets.Select(Live));
 
     /// <summary>Live in just this way: each live net in exactly one.</summary>
     public Diagram Live(int net, LiveBy by) =>
@@ -77,7 +80,7 @@ internal sealed class Liveness
     {
         if (!bySupply.TryGetValue(supply, out var spread))
         {
-            spread = From(s => s.SupplyIndex == supply, allLinks.Value);
+            spread = From(s => s.SupplyIndex == supply, allLinks);
             bySupply.Add(supply, spread);
         }
         return spread.Live(net);
@@ -91,15 +94,19 @@ internal sealed class Liveness
 
     private Diagram Solid(int net) => mesh.Table.Except(lasting.Value.Reached(net), earthTied[net]);
 
-    private LiveSpread From(Func<Source, bool> which, Elimination links)
+    private LiveSpread From(Func<Source, bool> which, Lazy<Elimination> links)
     {
-        var unearthed =
-            from source in sources.All
-            where which(source)
-            group KeyValuePair.Create(source.Net, earthing.Unearthed(source)) by source
-                .Conductor
-                .Polarity into same
-            select mesh.Reach(Grade.Load, same.Key).Spread(same);
-        return new(mesh, earthTied, links, [.. unearthed]);
+        var chosen = sources.All.Where(which).ToArray();
+        var spreads = new Lazy<Spread[]>(() => [.. Spreads(chosen)]);
+        return new(mesh, earthTied, links, spreads, [.. chosen.Select(Unearthed)]);
     }
+
+    /// <summary>The load reach of the conductors, those of one polarity together.</summary>
+    private IEnumerable<Spread> Spreads(IEnumerable<Source> chosen) =>
+        from source in chosen
+        group Unearthed(source) by source.Conductor.Polarity into same
+        select mesh.Reach(Grade.Load, same.Key).Spread(same);
+
+    private KeyValuePair<int, Diagram> Unearthed(Source source) =>
+        KeyValuePair.Create(source.Net, earthing.Unearthed(source));
 }

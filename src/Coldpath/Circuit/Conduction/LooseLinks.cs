@@ -13,7 +13,7 @@ internal static class LooseLinks
     /// <param name="mesh">The links.</param>
     /// <param name="earthTied">For each net, when earth holds it.</param>
     /// <param name="withCouplings">False to leave couplings out.</param>
-    public static Elimination Eliminated(Mesh mesh, IReadOnlyList<Diagram> earthTied, bool withCouplings)
+    public static GuardedGraph Graph(Mesh mesh, IReadOnlyList<Diagram> earthTied, bool withCouplings)
     {
         Coupling[] couplings = withCouplings ? [.. mesh.Couplings()] : [];
         var graph = new GuardedGraph(mesh.Table, mesh.NetCount + couplings.Length);
@@ -24,7 +24,7 @@ internal static class LooseLinks
         }
         for (var i = 0; i < couplings.Length; i++)
             Add(graph, couplings[i], mesh.NetCount + i);
-        return new(mesh.Table, graph);
+        return graph;
 
         void Add(GuardedGraph graph, Coupling coupling, int hub)
         {

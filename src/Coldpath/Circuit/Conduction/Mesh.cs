@@ -13,6 +13,7 @@ internal sealed class Mesh
     private readonly Dictionary<string, int> nets;
     private readonly Dictionary<(Grade Grade, Polarity? Polarity), Elimination> reaches = [];
     private readonly Dictionary<int, Spread> joins = [];
+    private readonly Lazy<Islands> islands;
     private readonly Lazy<Elimination> solid;
     private readonly Lazy<Elimination> sound;
     private readonly Lazy<Elimination> conductors;
@@ -47,13 +48,15 @@ internal sealed class Mesh
         ById = Links.ToDictionary(l => l.Element.Id);
         HasDiodes = Links.Any(l => l.Type == ElementType.Diode && !l.Closed.IsFalse);
         hasSeries = Links.Any(l => l.Type == ElementType.Series && !l.Closed.IsFalse);
-        solid = new(() => Eliminate(l => l.IsSolid));
-        sound = new(() =>
-            Links.Any(l => l.Type == ElementType.Fault && !l.Closed.IsFalse)
-                ? Eliminate(l => l.IsSolid && l.Type != ElementType.Fault)
-                : solid.Value
+        islands = new(() =>
+            new(
+                NetCount,
+                Links.Where(l => l.Type != ElementType.Load && !l.Closed.IsFalse).Select(l => (l.A, l.B))
+            )
         );
-        conductors = new(() => Eliminate(l => l.Type == ElementType.Conductor));
+        solid = new(() => Eliminate(l => l.IsSolid));
+        sound = new(() => Eliminate(l => IsAtEarth(l) && l.IsSolid && l.Type != ElementType.Fault));
+        conductors = new(() => Eliminate(l => IsAtEarth(l) && l.Type == ElementType.Conductor));
     }
 
     public Netlist Netlist { get; }
@@ -75,10 +78,10 @@ internal sealed class Mesh
 
     public bool HasDiodes { get; }
 
-    /// <summary>Joined by closed conductors alone.</summary>
+    /// <summary>Joined by closed conductors alone; only where earth can come to.</summary>
     public Elimination Conductors => conductors.Value;
 
-    /// <summary>Joined solidly, faults left out.</summary>
+    /// <summary>Joined solidly, faults left out; only where earth can come to.</summary>
     public Elimination Sound => sound.Value;
 
     /// <summary>The same mesh with the elements taken out: they neither conduct nor leak.</summary>
@@ -100,6 +103,16 @@ internal sealed class Mesh
                 )
         );
 
+    /// <summary>The same mesh for this one state.</summary>
+    public Mesh At(State state)
+    {
+        return new(Netlist, States, States.Of(state), nets, _ => Links.Select(Decided));
+
+        Link Decided(Link link) => link with { Closed = Holding(link.Closed), Leaks = Holding(link.Leaks) };
+
+        Diagram Holding(Diagram condition) => States.Holds(condition, state) ? Diagram.True : Diagram.False;
+    }
+
     /// <summary>The guard as far as it matters: fewer variables, or nothing where the assignment is void.</summary>
     public Diagram Guard(Expression guard) => Table.Within(States.Guard(guard), Within);
 
@@ -108,11 +121,16 @@ internal sealed class Mesh
             ? net
             : throw new ArgumentException($"no net {name}", nameof(name));
 
+    /// <summary>The same number for two nets that load reach, through diodes either way, can ever join.</summary>
+    public int Island(int net) => islands.Value.Of(net);
+
     /// <summary>In one solid component.</summary>
     public Diagram Joined(int a, int b)
     {
         if (a == b)
             return Diagram.True;
+        if (Island(a) != Island(b))
+            return Diagram.False;
         if (!joins.TryGetValue(a, out var from))
         {
             if (joins.TryGetValue(b, out var back))
@@ -202,6 +220,8 @@ internal sealed class Mesh
             .Converters.Where(c => c.Windings.Count > 0)
             .Select(c => new Coupling(c.Name, c.Windings, FirstDrives: false))
             .Concat(Netlist.Couplings);
+
+    private bool IsAtEarth(Link link) => Island(link.A) == Island(Earth);
 
     private Elimination Eliminate(Func<Link, bool> takes)
     {

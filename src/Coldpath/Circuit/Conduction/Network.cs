@@ -65,6 +65,9 @@ public sealed class Network
     public Network Without(IEnumerable<string> elements) =>
         new(mesh.Without(elements.ToHashSet()), active: null);
 
+    /// <summary>The same network for this one state: every answer is plainly true or false, and had at once.</summary>
+    public Network At(State state) => new(mesh.At(state), active: null);
+
     /// <summary>
     /// Any condition of the netlist.
     /// </summary>
@@ -120,6 +123,9 @@ public sealed class Network
     internal Diagram Unearthed(Source source) => earthing.Value.Unearthed(source);
 
     public Diagram Live(string net) => liveness.Value.Live(mesh.Net(net));
+
+    /// <summary>One of the nets is live; in a mesh far cheaper than each of them.</summary>
+    public Diagram Live(IEnumerable<string> nets) => liveness.Value.Live([.. nets.Select(mesh.Net)]);
 
     /// <summary>Live in just this way: a live net in exactly one.</summary>
     public Diagram Live(string net, LiveBy by) => liveness.Value.Live(mesh.Net(net), by);

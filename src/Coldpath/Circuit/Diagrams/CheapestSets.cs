@@ -1,81 +1,83 @@
 namespace Coldpath.Circuit.Diagrams;
 
-/// <summary>The sets of a family over the levels 0, 1, 2 and so on, best first.</summary>
-/// <param name="table">Where the family lives.</param>
-/// <param name="prices">The cost of each level in a set.</param>
-internal sealed class CheapestSets(DiagramTable table, long[] prices)
+/// <summary>
+/// The sets of a family, best first, taken out one at a time, so that the first few of a huge family cost little: one
+/// cost after the other, those of equal cost in the order of a list of levels.
+/// </summary>
+internal sealed class CheapestSets
 {
-    private readonly Dictionary<Diagram, long?> cheapest = new()
-    {
-        [Diagram.True] = 0,
-        [Diagram.False] = null,
-    };
+    private readonly FamilyTable table;
+    private readonly int[] listed;
+    private readonly Dictionary<int, int> places;
+    private readonly Dictionary<int, long> prices;
+    private readonly Dictionary<(Family, long), long?> least = [];
+    private readonly Dictionary<(Family, long), Family> costing = [];
 
-    /// <summary>Rising levels in each.</summary>
-    public IEnumerable<int[]> Of(Diagram family)
+    /// <param name="table">Where the family lives.</param>
+    /// <param name="listed">All levels that a set may hold, in any order.</param>
+    /// <param name="cost">Of one level in a set, not negative.</param>
+    public CheapestSets(FamilyTable table, IEnumerable<int> listed, Func<int, long> cost)
     {
-        var open = new PriorityQueue<Partial, Partial>(Comparer<Partial>.Create(Partial.Compare));
-        Push(family, 0, 0, []);
-        while (open.TryDequeue(out var partial, out _))
-        {
-            if (partial.At == prices.Length)
-            {
-                yield return partial.Chosen;
-                continue;
-            }
-            var (level, rest) = (partial.At, partial.Rest);
-            var tested = table.Level(rest) == level;
-            Push(tested ? table.Low(rest) : rest, level + 1, partial.Spent, partial.Chosen);
-            Push(
-                tested ? table.High(rest) : rest,
-                level + 1,
-                partial.Spent + prices[level],
-                [.. partial.Chosen, level]
-            );
-        }
+        this.table = table;
+        this.listed = [.. listed.Distinct()];
+        places = this.listed.Index().ToDictionary(p => p.Item, p => p.Index);
+        prices = this.listed.ToDictionary(level => level, cost);
+    }
 
-        void Push(Diagram rest, int at, long spent, int[] chosen)
+    /// <summary>Each set in the order of the list.</summary>
+    public IEnumerable<IReadOnlyList<int>> Of(Family family)
+    {
+        for (var cost = Least(family, 0); cost is { } exact; cost = Least(family, exact + 1))
+            foreach (var set in InOrder(Costing(family, exact), []))
+                yield return set;
+    }
+
+    /// <summary>Sets in the order of the list, one that begins another before it.</summary>
+    private IEnumerable<int[]> InOrder(Family family, int[] chosen)
+    {
+        if (table.HasNothing(family))
+            yield return chosen;
+        while (table.Support(family) is { Count: > 0 } support)
         {
-            if (Cheapest(rest) is not { } least)
-                return;
-            var partial = new Partial(rest, at, spent, chosen, spent + least);
-            open.Enqueue(partial, partial);
+            var first = support.MinBy(level => places[level]);
+            foreach (var set in InOrder(table.With(family, first), [.. chosen, first]))
+                yield return set;
+            family = table.Without(family, first);
         }
     }
 
-    /// <summary>The least cost of a set of the family; null when it has none.</summary>
-    private long? Cheapest(Diagram family)
+    /// <summary>The least cost of a set, of those that cost no less than the bound; null when there is none.</summary>
+    private long? Least(Family family, long bound)
     {
-        if (cheapest.TryGetValue(family, out var least))
-            return least;
-        var without = Cheapest(table.Low(family));
-        var with = Cheapest(table.High(family)) + prices[table.Level(family)];
-        least = without is null || with < without ? with : without;
-        cheapest.Add(family, least);
-        return least;
+        if (family.IsConstant)
+            return family == Family.Nothing && bound <= 0 ? 0 : null;
+        bound = Math.Max(bound, 0);
+        if (!least.TryGetValue((family, bound), out var found))
+        {
+            var price = prices[table.Level(family)];
+            var with = Least(table.High(family), bound - price) + price;
+            found = Less(Least(table.Low(family), bound), with);
+            least.Add((family, bound), found);
+        }
+        return found;
     }
 
-    /// <summary>A set that is decided for the levels below <paramref name="At"/>.</summary>
-    /// <param name="Rest">The family of what may follow.</param>
-    /// <param name="At">The next level to decide.</param>
-    /// <param name="Spent">What the chosen levels cost.</param>
-    /// <param name="Chosen">Levels in the set.</param>
-    /// <param name="Total">The least it can cost in the end.</param>
-    private sealed record Partial(Diagram Rest, int At, long Spent, int[] Chosen, long Total)
+    private static long? Less(long? a, long? b) => a is null || b < a ? b : a;
+
+    /// <summary>The sets of just this cost.</summary>
+    private Family Costing(Family family, long cost)
     {
-        public static int Compare(Partial a, Partial b)
+        if (Least(family, cost) != cost)
+            return Family.None;
+        if (family.IsConstant)
+            return family;
+        if (!costing.TryGetValue((family, cost), out var found))
         {
-            var byCost = a.Total.CompareTo(b.Total);
-            if (byCost != 0)
-                return byCost;
-            var common = Math.Min(a.Chosen.Length, b.Chosen.Length);
-            for (var i = 0; i < common; i++)
-                if (a.Chosen[i] != b.Chosen[i])
-                    return a.Chosen[i].CompareTo(b.Chosen[i]);
-            // A shorter one may still go on to a smaller set, so it is opened first.
-            return a.Chosen.Length != b.Chosen.Length
-                ? a.Chosen.Length.CompareTo(b.Chosen.Length)
-                : b.At.CompareTo(a.At);
+            var level = table.Level(family);
+            var with = Costing(table.High(family), cost - prices[level]);
+            found = table.Make(level, Costing(table.Low(family), cost), with);
+            costing.Add((family, cost), found);
         }
+        return found;
     }
 }

@@ -61,5 +61,6 @@ public sealed partial class DiagramTable
         public const int Upward = 6 << 27;
         public const int Image = 7 << 27;
         public const int Preimage = 8 << 27;
+        public const int Downward = 9 << 27;
     }
 }

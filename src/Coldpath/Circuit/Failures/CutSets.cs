@@ -111,11 +111,10 @@ public sealed class CutSets
             return [];
         var levels = space.FailureVariables.ToDictionary(v => space.LevelsOf(v).Single());
         var others = space.Levels.Except(levels.Keys);
-        var family = table.Minimal(table.Exists(reached, table.Cube(others)), levels.Keys);
         return
         [
-            .. table
-                .Sets(family, levels.Keys)
+            .. new MinimalSets(table, table.Exists(reached, table.Cube(others)))
+                .Cheapest(levels.Keys)
                 .Select(set => Told([.. set.Select(level => levels[level]).Order()])),
         ];
 

@@ -17,11 +17,15 @@ public static class Freedom
         var free = named.ToHashSet();
         var whole = space
             .Variables.Index()
-            .Where(v => v.Item.Class is FailureClass.Coil or FailureClass.Wiring or FailureClass.Control)
+            .Where(v => StaysWhole(v.Item))
             .Where(v => !free.Contains(v.Item.Name))
             .Select(v => space.Is(v.Index, space.Rest[v.Index]));
         return space.Table.AllOf([space.Domain, .. whole]);
     }
+
+    /// <summary>A failure that is left out: of a coil, of wiring or of a control.</summary>
+    public static bool StaysWhole(Variable variable) =>
+        variable.Class is FailureClass.Coil or FailureClass.Wiring or FailureClass.Control;
 
     /// <summary>The variables that a condition names itself, once each.</summary>
     public static IEnumerable<string> NamedIn(Expression condition) => All(condition).Distinct();

@@ -1,6 +1,4 @@
-using Coldpath.Circuit.Conduction;
 using Coldpath.Circuit.Diagrams;
-using Coldpath.Circuit.States;
 using Coldpath.Wiring;
 
 namespace Coldpath.Circuit.Sequence;
@@ -12,18 +10,19 @@ namespace Coldpath.Circuit.Sequence;
 public sealed class Isolators
 {
     private readonly Netlist netlist;
+    private readonly DiagramTable table;
     private readonly IsolationAct[] acts;
-    private readonly int[] levels;
-    private readonly SwitchedPanel panel;
-    private readonly Lazy<SwitchedPanel> breaking;
+    private readonly Lazy<SwitchedPanel> asked;
+    private readonly Dictionary<string, SwitchedPanel> withDone = [];
 
+    /// <param name="netlist">The panel.</param>
+    /// <param name="table">Where the diagrams of the sets live; what is asked besides has its budget.</param>
     public Isolators(Netlist netlist, DiagramTable table)
     {
         this.netlist = netlist;
+        this.table = table;
         acts = [.. ActsOf(netlist)];
-        panel = new(netlist, acts, table, breaking: false);
-        breaking = new(() => new(netlist, acts, table, breaking: true));
-        levels = [.. acts.Select(panel.LevelOf)];
+        asked = new(() => new(netlist, acts, null, table));
     }
 
     /// <summary>
@@ -35,13 +34,19 @@ public sealed class Isolators
     /// <summary>Isolating devices, then stored sources, in declared order.</summary>
     public IReadOnlyList<IsolationAct> Acts => acts;
 
-    internal DiagramTable Table => panel.Space.Table;
-
-    /// <summary>The switches' levels.</summary>
-    internal IReadOnlyCollection<int> Levels => levels;
+    /// <summary>The panel in which each act is asked about.</summary>
+    internal SwitchedPanel Asked => asked.Value;
 
     /// <summary>How the net can be live with these acts done and perhaps further ones; null when it cannot.</summary>
-    public Survival? StaysLive(string net, IEnumerable<string> done) => Survival(Live(net), done);
+    public Survival? StaysLive(string net, IEnumerable<string> done) => StaysLive([net], done);
+
+    /// <summary>How one of the nets can be live with these acts done and perhaps further ones; null when none can.</summary>
+    public Survival? StaysLive(IReadOnlyCollection<string> nets, IEnumerable<string> done) =>
+        new Survivals(netlist, acts, WithDone(done), Usual).Of(nets);
+
+    /// <summary>With these acts done, and perhaps further ones, one of the nets can be live.</summary>
+    internal bool CanBeLive(IEnumerable<string> nets, IEnumerable<string> done) =>
+        !WithDone(done).Live(nets).IsFalse;
 
     /// <summary>
     /// The conductors that the nets are dead only by: with these acts done, and perhaps further ones, the breaking of
@@ -49,71 +54,31 @@ public sealed class Isolators
     /// </summary>
     public IReadOnlyList<string> OnlyWhileWhole(IEnumerable<string> nets, IEnumerable<string> done)
     {
-        var (with, table) = (breaking.Value, Table);
-        var live = table.AnyOf(nets.Select(with.Network.Live));
-        var survivals = table.AllOf([live, Freedom.Of(with.Space), .. Named(done).Select(with.IsDone)]);
-        return [.. SwitchedPanel.Conductors(netlist).Where(c => table.Meet(survivals, with.IsBroken(c)))];
+        var panel = new SwitchedPanel(netlist, acts, Named(done), table.Another(), breaking: true);
+        var live = panel.Live(nets);
+        return [.. Switches.Conductors(netlist).Where(c => panel.Space.Table.Meet(live, panel.IsBroken(c)))];
     }
 
-    internal Diagram Live(string net) => panel.Network.Live(net);
-
-    /// <summary>The sets of acts after which the condition can still hold.</summary>
-    internal Diagram Possible(Diagram condition) =>
-        Table.AndExists(
-            condition,
-            Freedom.Of(panel.Space),
-            panel.Space.Bits(Enumerable.Range(0, netlist.Variables.Count))
-        );
-
-    /// <summary>The family with all subsets of its sets.</summary>
-    internal Diagram WithFewer(Diagram family)
+    private SwitchedPanel WithDone(IEnumerable<string> done)
     {
-        foreach (var level in levels)
-            family = Table.Or(
-                family,
-                Table.And(Table.Literal(level, false), Table.Restrict(family, level, true))
-            );
-        return family;
-    }
-
-    internal Diagram Exactly(IEnumerable<string> done)
-    {
-        var chosen = Named(done).ToHashSet();
-        return Table.Cube(acts.Zip(levels, (act, level) => KeyValuePair.Create(level, chosen.Contains(act))));
-    }
-
-    internal IReadOnlyList<IsolationAct> At(IEnumerable<int> set)
-    {
-        var chosen = set.ToHashSet();
-        return [.. acts.Where((_, i) => chosen.Contains(levels[i]))];
-    }
-
-    internal IsolationAct At(int level) => acts[Array.IndexOf(levels, level)];
-
-    internal Survival? Survival(Diagram live, IEnumerable<string> done)
-    {
-        var survivals = Table.AllOf([live, Freedom.Of(panel.Space), .. Named(done).Select(panel.IsDone)]);
-        if (panel.Space.First(Nearest(survivals)) is not { } state)
-            return null;
-        var all = acts.Where(a => panel.Space.Holds(panel.IsDone(a), state)).Select(a => a.Name);
-        return new(new State(state.Values.Take(netlist.Variables.Count)), [.. all]);
-    }
-
-    private Diagram Nearest(Diagram survivals)
-    {
-        foreach (var (variable, value) in (Usual ?? []).Index())
+        var chosen = Named(done);
+        var key = string.Join('\n', chosen.Select(a => a.Name));
+        if (!withDone.TryGetValue(key, out var panel))
         {
-            var nearer = Table.And(survivals, panel.Space.Is(variable, value));
-            survivals = nearer.IsFalse ? survivals : nearer;
+            panel = new(netlist, acts, chosen, table.Another());
+            withDone.Add(key, panel);
         }
-        return survivals;
+        return panel;
     }
 
-    private IEnumerable<IsolationAct> Named(IEnumerable<string> names) =>
-        names.Select(name =>
-            acts.FirstOrDefault(a => a.Name == name)
-            ?? throw new ArgumentException($"{name} is no isolating device", nameof(names))
-        );
+    private IsolationAct[] Named(IEnumerable<string> names)
+    {
+        var chosen = names.ToHashSet();
+        var unknown = chosen.Except(acts.Select(a => a.Name)).FirstOrDefault();
+        return unknown is null
+            ? [.. acts.Where(a => chosen.Contains(a.Name))]
+            : throw new ArgumentException($"{unknown} is no isolating device", nameof(names));
+    }
 
     private static IEnumerable<IsolationAct> ActsOf(Netlist netlist)
     {

@@ -6,85 +6,70 @@ using Coldpath.Wiring;
 namespace Coldpath.Circuit.Sequence;
 
 /// <summary>
-/// A copy of a panel with a further variable for each isolating act, after the panel's own, and if asked for one that
-/// says which conductor, if any, is broken.
+/// A panel with <see cref="Switches"/> in which everything else is free, but for the failures of coils, wiring and controls,
+/// and stands at its worst as far as that is plain.
 /// </summary>
 internal sealed class SwitchedPanel
 {
-    private const string None = "none";
-    private const string Broken = "broken conductor";
+    private readonly Netlist switched;
+    private readonly AtWorst worst;
 
-    public SwitchedPanel(Netlist netlist, IReadOnlyList<IsolationAct> acts, DiagramTable table, bool breaking)
+    /// <param name="netlist">The panel.</param>
+    /// <param name="acts">All that can be done.</param>
+    /// <param name="done">What is done: the other acts are then as free as all else. Null: each is asked about.</param>
+    /// <param name="table">Where the diagrams live.</param>
+    /// <param name="breaking">Which conductor is broken is asked about.</param>
+    public SwitchedPanel(
+        Netlist netlist,
+        IReadOnlyList<IsolationAct> acts,
+        IReadOnlyCollection<IsolationAct>? done,
+        DiagramTable table,
+        bool breaking = false
+    )
     {
-        var doneBy = acts.SelectMany(a =>
-                (a.Device?.Isolates?.Elements ?? []).Select(e => (Element: e, Act: a))
-            )
-            .ToLookup(p => p.Element, p => p.Act);
-        var stored = acts.Where(a => a.Store is not null).ToDictionary(a => a.Name);
-        var variables = netlist.Variables.Concat(acts.Select(a => Choice(Switch(a), a.Name, ["no", "yes"])));
-        var switched = netlist with
-        {
-            Variables = breaking
-                ? [.. variables, Choice(Broken, "", [None, .. Conductors(netlist)])]
-                : [.. variables],
-            Elements = [.. netlist.Elements.Select(e => Switched(e, doneBy[e.Id], breaking))],
-            Supplies = [.. netlist.Supplies.Select(Discharged)],
-            Converters = [.. netlist.Converters.Select(c => c with { Output = Discharged(c.Output) })],
-        };
-        Space = new(switched, table);
-        Network = new(switched, Space);
-
-        Supply Discharged(Supply supply) =>
-            stored.TryGetValue(supply.Name, out var act)
-                ? supply with
-                {
-                    Present = Expression.AllOf(supply.Present, NotDone(act)),
-                }
-                : supply;
+        switched = Switches.PutIn(netlist, acts, breaking);
+        var kept = breaking ? new HashSet<string> { Switches.Broken } : [];
+        if (done is null)
+            kept.UnionWith(acts.Select(Switches.Of));
+        worst = new(switched, kept, Given(netlist, done ?? []));
+        Space = new(worst.Netlist, table, SweepOrder.Of(worst.Netlist));
+        Network = new(worst.Netlist, Space);
     }
 
     public StateSpace Space { get; }
 
     public Network Network { get; }
 
-    public static IEnumerable<string> Conductors(Netlist netlist) =>
-        netlist.Elements.Where(e => e.Type == ElementType.Conductor).Select(e => e.Id);
+    /// <summary>Some of the nets are live.</summary>
+    public Diagram Live(IEnumerable<string> nets) => Space.Table.And(Network.Live(nets), Space.Domain);
 
-    public Diagram IsDone(IsolationAct act) => Space.Is(Switch(act), "yes");
-
-    public int LevelOf(IsolationAct act) => Space.LevelsOf(Space.IndexOf(Switch(act)))[0];
+    /// <summary>The level of the switch of an act that is asked about.</summary>
+    public int LevelOf(IsolationAct act) => Space.LevelsOf(Space.IndexOf(Switches.Of(act)))[0];
 
     /// <summary>This conductor is broken, all others whole; only where breaking was asked for.</summary>
-    public Diagram IsBroken(string conductor) => Space.Is(Broken, conductor);
+    public Diagram IsBroken(string conductor) => Space.Is(Switches.Broken, conductor);
 
-    /// <summary>What is taken out neither conducts nor leaks.</summary>
-    private static Element Switched(Element element, IEnumerable<IsolationAct> acts, bool breaking)
+    /// <summary>One state of the panel and its switches, by names: those at their worst and the rest as in the state.</summary>
+    public Dictionary<string, string> Values(State state) =>
+        new(
+            Space
+                .Variables.Select((v, i) => KeyValuePair.Create(v.Name, v.Values[state[i]]))
+                .Concat(worst.Values)
+        );
+
+    /// <summary>Some of the nets are live in this one state of all variables.</summary>
+    public bool IsLive(IEnumerable<string> nets, IReadOnlyDictionary<string, string> values)
     {
-        var inPlace = acts.Select(NotDone).ToList();
-        if (breaking && element.Type == ElementType.Conductor)
-            inPlace.Add(new Not(new VariableIs(Broken, element.Id)));
-        var leaks =
-            element.Leaks
-            ?? (element.Type == ElementType.Semiconductor ? Expression.Negate(element.Closed) : null);
-        return element with
-        {
-            Closed = Expression.AllOf([element.Closed, .. inPlace]),
-            Leaks = leaks is null ? null : Expression.AllOf([leaks, .. inPlace]),
-        };
+        var decided = switched.At(values) with { Variables = [] };
+        var network = new Network(decided, new StateSpace(decided));
+        return nets.Any(net => network.Live(net).IsTrue);
     }
 
-    private static Expression NotDone(IsolationAct act) => new VariableIs(Switch(act), "no");
-
-    private static Variable Choice(string name, string device, IReadOnlyList<string> values) =>
-        new()
-        {
-            Name = name,
-            Device = device,
-            Kind = VariableKind.Position,
-            Values = values,
-            Rest = values[0],
-        };
-
-    private static string Switch(IsolationAct act) =>
-        act.Device is null ? $"{act.Name} discharged" : $"{act.Name} taken out";
+    private static Dictionary<string, string> Given(Netlist netlist, IEnumerable<IsolationAct> done)
+    {
+        var given = netlist.Variables.Where(Freedom.StaysWhole).ToDictionary(v => v.Name, v => v.Rest);
+        foreach (var act in done)
+            given.Add(Switches.Of(act), Switches.Yes);
+        return given;
+    }
 }

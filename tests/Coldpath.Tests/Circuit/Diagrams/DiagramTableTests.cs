@@ -134,84 +134,16 @@ public sealed class DiagramTableTests
         });
 
     [Fact]
-    public void Minimal_keeps_the_sets_that_contain_no_other() =>
+    public void Upward_closure_agrees_with_truth_tables() =>
         Truth.Sample(a =>
         {
             var table = new DiagramTable();
-            var f = Build(table, a);
             var rows = Rows(a).ToArray();
-            bool Contains(int large, int small) => (large & small) == small;
-            ulong Of(IEnumerable<int> sets) => sets.Aggregate(0ul, (t, s) => t | 1ul << s);
-            var minimal = rows.Where(r => !rows.Any(s => s != r && Contains(r, s))).ToArray();
-            Read(table, table.Minimal(f, Levels)).Should().Be(Of(minimal));
-            Read(table, table.UpwardClosure(f))
+            var closure = Enumerable.Range(0, 64).Where(r => rows.Any(s => (r & s) == s));
+            Read(table, table.UpwardClosure(Build(table, a)))
                 .Should()
-                .Be(Of(Enumerable.Range(0, 64).Where(r => rows.Any(s => Contains(r, s)))));
-            table
-                .Minimal(f, [.. Levels, 8])
-                .Should()
-                .Be(table.Except(table.Minimal(f, Levels), table.Variable(8)));
+                .Be(closure.Aggregate(0ul, (t, s) => t | 1ul << s));
         });
-
-    [Fact]
-    public void Sets_come_cheapest_first_then_in_order_of_their_levels() =>
-        Gen.Select(Truth, Gen.Long[0, 3].Array[Width])
-            .Sample(
-                (a, cost) =>
-                {
-                    var table = new DiagramTable();
-                    var sets = table.Sets(Build(table, a), Levels, l => cost[l]).ToArray();
-                    sets.Should().HaveCount(BitOperations.PopCount(a));
-                    sets.Select(s => string.Join(",", s))
-                        .Should()
-                        .Equal(
-                            Rows(a)
-                                .Select(r => Levels.Where(l => (r >> l & 1) != 0).ToArray())
-                                .OrderBy(s => s.Sum(l => cost[l]))
-                                .ThenBy(s => string.Join(",", s), StringComparer.Ordinal)
-                                .Select(s => string.Join(",", s))
-                        );
-                }
-            );
-
-    [Fact]
-    public void Sets_follow_the_order_of_the_list_whatever_the_levels()
-    {
-        var table = new DiagramTable();
-        var single = table.Minimal(table.AnyOf(Levels.Select(table.Variable)), Levels);
-        int[] list = [4, 0, 5, 2, 1, 3];
-        table.Sets(single, list).Select(s => s.Single()).Should().Equal(list);
-        var pair = table.And(table.Variable(0), table.Variable(4));
-        table.Sets(table.Minimal(pair, list), list).Single().Should().Equal(4, 0);
-    }
-
-    [Fact]
-    public void A_copy_is_the_same_function_of_renamed_levels() =>
-        Truth.Sample(a =>
-        {
-            var table = new DiagramTable();
-            var other = new DiagramTable();
-            var copy = table.CopyTo(other, Build(table, a), level => 5 - level);
-            table.CopyTo(table, Build(table, a), level => level).Should().Be(Build(table, a));
-            other.CopyTo(table, copy, level => 5 - level).Should().Be(Build(table, a));
-        });
-
-    [Fact]
-    public void A_huge_family_is_counted_and_its_first_sets_are_had_at_once()
-    {
-        var table = new DiagramTable();
-        var f = Diagram.True;
-        for (var i = 0; i < 100; i++)
-            f = table.And(f, table.Or(table.Variable(2 * i), table.Variable(2 * i + 1)));
-        var minimal = table.Minimal(f, [.. Enumerable.Range(0, 200)]);
-        table.Count(minimal, [.. Enumerable.Range(0, 200)]).Should().Be(BigInteger.One << 100);
-        table
-            .Sets(minimal, [.. Enumerable.Range(0, 200)])
-            .Take(2)
-            .Last()
-            .Should()
-            .Equal(Enumerable.Range(0, 100).Select(i => 2 * i + (i == 99 ? 1 : 0)));
-    }
 
     [Fact]
     public void The_tables_grow_without_losing_a_node()

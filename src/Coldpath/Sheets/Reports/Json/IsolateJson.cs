@@ -16,6 +16,7 @@ public static class IsolateJson
             json.Strings("incomplete", answer.Incomplete);
             json.Strings("targets", answer.Targets);
             json.Exact("count", answer.Count);
+            json.WriteBoolean("cut", answer.Cut);
             json.Items("sets", answer.Sets, set => WriteSet(json, set));
             json.Point("stays", answer.Stays);
             WriteHave(json, answer.Have);

@@ -27,26 +27,32 @@ public static class IsolateText
     }
 
     private static string StaysTitle(IsolateAnswer answer, Vocabulary words) =>
-        answer.Count.IsZero && answer.Have is null
+        answer.IsImpossible && answer.Have is null
             ? $"may stay {words.Live} in the same place with every isolating device open"
             : $"may stay {words.Live} in the same place";
 
     private static void WriteSets(Page page, IsolateAnswer answer, Vocabulary words)
     {
-        if (answer.Count.IsZero)
+        if (answer.IsImpossible)
         {
             page.Line($"no set of {words.Isolators} makes it {words.Dead}", Style.Danger);
             if (answer.Stays is { } stays)
                 ReachText.WriteStaying(page, stays, words);
             return;
         }
-        var shown = answer.Count > answer.Sets.Count ? $"; the best {answer.Sets.Count}:" : "";
-        page.Line(Count.Of(answer.Count, "minimal set") + shown);
+        if (answer.Sets.Count == 0)
+            return;
+        page.Line(Title(answer));
         var table = new Table("set", "open and lock", "place", "");
         for (var i = 0; i < answer.Sets.Count; i++)
             AddSet(table, i + 1, answer.Sets[i]);
         table.WriteTo(page);
     }
+
+    private static string Title(IsolateAnswer answer) =>
+        answer.Count is not { } count ? "one minimal set of some number:"
+        : answer.Cut ? $"{Count.Of(count, "minimal set")}; the best {answer.Sets.Count}:"
+        : Count.Of(count, "minimal set");
 
     private static void AddSet(Table table, int number, IsolatingSet set)
     {
