@@ -136,7 +136,21 @@ public class CutAgainstWholeTests(ITestOutputHelper output)
             foreach (var name in own)
             foreach (var (from, to) in LevelsOf(name).Zip(other.LevelsOf(name)))
                 levels.Add(from, to);
-            return Table.CopyTo(other.Table, states, level => levels[level]);
+            var copies = new Dictionary<Diagram, Diagram>();
+            return Copy(states);
+
+            Diagram Copy(Diagram f)
+            {
+                if (f.IsConstant)
+                    return f;
+                if (!copies.TryGetValue(f, out var copy))
+                {
+                    var variable = other.Table.Variable(levels[Table.Level(f)]);
+                    copy = other.Table.IfThenElse(variable, Copy(Table.High(f)), Copy(Table.Low(f)));
+                    copies.Add(f, copy);
+                }
+                return copy;
+            }
         }
 
         /// <summary>A state of the first that is not of the second, variables at rest left out; empty when there is none.</summary>
