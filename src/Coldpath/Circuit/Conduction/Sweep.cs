@@ -11,6 +11,15 @@ namespace Coldpath.Circuit.Conduction;
 /// </summary>
 internal sealed class Sweep
 {
+    /// <summary>States at all fronts together, some seconds' work; elimination is tried beyond.</summary>
+    private const int MostStates = 1 << 21;
+
+    /// <summary>
+    /// A condition over more variables is one of earth's hold elsewhere, and what is left of it would be part of every
+    /// state: elimination is better there.
+    /// </summary>
+    private const int MostVariables = 4;
+
     private const int Apart = -1;
     private const int Joined = -2;
 
@@ -29,8 +38,8 @@ internal sealed class Sweep
     }
 
     /// <summary>
-    /// Some source reaches one of the targets; null when a link has a direction, or more is at the fronts than the
-    /// table's budget allows.
+    /// Some source reaches one of the targets; null when that is no question for a sweep: a link has a direction or
+    /// depends on much, or more is at the fronts than can be held.
     /// </summary>
     /// <param name="table">Where the conditions live.</param>
     /// <param name="graph">The links.</param>
@@ -53,16 +62,19 @@ internal sealed class Sweep
                     links.Add((a, b, condition));
         links.AddRange(sources.Where(s => !s.Value.IsFalse).Select(s => (from, s.Key, s.Value)));
         links.AddRange(targets.Select(target => (target, to, Diagram.True)));
-        return new Sweep(table, new SweptGraph(table, graph.Nodes + 2, links, from, to)).Condition();
+        return Joins(table, new SweptGraph(table, graph.Nodes + 2, links, from, to));
     }
 
-    private Diagram? Condition()
+    private static Diagram? Joins(DiagramTable table, SweptGraph graph)
     {
         if (graph.From == graph.To)
             return Diagram.True;
         if (graph.Links.Count == 0)
             return Diagram.False;
-        return Build() ? Read() : null;
+        if (graph.Links.Any(l => table.Support(l.Condition).Count > MostVariables))
+            return null;
+        var sweep = new Sweep(table, graph);
+        return sweep.Build() ? sweep.Read() : null;
     }
 
     /// <summary>Layer by layer the states that differ; false when there are too many.</summary>
@@ -72,7 +84,7 @@ internal sealed class Sweep
         for (var number = 0; number < graph.Levels.Count; number++)
         {
             held += open.Count;
-            if (!table.Affords(held))
+            if (held > MostStates || !table.Affords(held))
                 return false;
             var next = new Dictionary<string, int>();
             layers.Add([

@@ -21,11 +21,12 @@ internal sealed class SweptGraph
         int to
     )
     {
-        var joined = new Islands(nodes, links.Where(l => l.Condition.IsTrue).Select(l => (l.A, l.B)));
-        var one = Merged(table, links, joined.Of);
-        var classes = AlikeNodes.Classes(table, nodes, one, joined.Of(to));
-        (Nodes, From, To) = (nodes, classes[joined.Of(from)], classes[joined.Of(to)]);
-        var between = Between(Merged(table, one, node => classes[node]));
+        (Nodes, From, To) = (nodes, from, to);
+        var merged = Contracted(table, [.. links]);
+        var classes = AlikeNodes.Classes(table, nodes, merged, To);
+        (From, To) = (classes[From], classes[To]);
+        merged = Contracted(table, Merged(table, merged, node => classes[node]));
+        var between = Between(merged);
         Levels = [.. between.SelectMany(l => table.Support(l.Condition)).Distinct().Order()];
         var numbers = Levels.Index().ToDictionary(p => p.Item, p => p.Index);
         Links = [.. between.Select(Link)];
@@ -38,12 +39,27 @@ internal sealed class SweptGraph
     }
 
     public int Nodes { get; }
-    public int From { get; }
-    public int To { get; }
+    public int From { get; private set; }
+    public int To { get; private set; }
     public IReadOnlyList<SweptLink> Links { get; }
 
     /// <summary>All levels that a link depends on, rising.</summary>
     public IReadOnlyList<int> Levels { get; }
+
+    /// <summary>With nodes that are always joined made one, also where that leaves parallel links of which one is always there.</summary>
+    private List<(int A, int B, Diagram Condition)> Contracted(
+        DiagramTable table,
+        List<(int A, int B, Diagram Condition)> links
+    )
+    {
+        while (links.Exists(l => l.Condition.IsTrue))
+        {
+            var joined = new Islands(Nodes, links.Where(l => l.Condition.IsTrue).Select(l => (l.A, l.B)));
+            (From, To) = (joined.Of(From), joined.Of(To));
+            links = Merged(table, links, joined.Of);
+        }
+        return links;
+    }
 
     /// <summary>The links between nodes of other names; parallel ones are one.</summary>
     private static List<(int A, int B, Diagram Condition)> Merged(

@@ -1,4 +1,5 @@
 using Coldpath.Circuit.Conduction;
+using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.States;
 using FluentAssertions;
 using Xunit;
@@ -29,4 +30,42 @@ public sealed class SweepTests
         }
         varying.Should().BeGreaterThan(3 * Panels);
     }
+
+    [Fact]
+    public void A_sweep_over_random_graphs_comes_to_what_elimination_does()
+    {
+        var swept = 0;
+        foreach (var number in Enumerable.Range(0, 2_000))
+        {
+            var dice = new System.Random(number);
+            var table = new DiagramTable();
+            var graph = new GuardedGraph(table, dice.Next(2, 10));
+            for (var links = dice.Next(1, 16); links > 0; links--)
+                graph.Join(dice.Next(graph.Nodes), dice.Next(graph.Nodes), Condition(table, dice));
+            var sources = Enumerable
+                .Range(0, dice.Next(1, 3))
+                .Select(_ => KeyValuePair.Create(dice.Next(graph.Nodes), Condition(table, dice)))
+                .ToArray();
+            int[] targets = [dice.Next(graph.Nodes), dice.Next(graph.Nodes)];
+            var spread = new Elimination(table, graph).Spread(sources);
+            if (Sweep.Reached(table, graph, sources, targets) is not { } reached)
+                continue;
+            reached.Should().Be(table.AnyOf(targets.Select(t => spread[t])), $"graph {number}");
+            swept += reached.IsConstant ? 0 : 1;
+        }
+        swept.Should().BeGreaterThan(1_000);
+    }
+
+    /// <summary>A variable or its contrary, now and then two of them together or either, seldom always.</summary>
+    private static Diagram Condition(DiagramTable table, System.Random dice) =>
+        dice.Next(12) switch
+        {
+            0 => Diagram.True,
+            1 or 2 => table.And(Literal(table, dice), Literal(table, dice)),
+            3 or 4 => table.Or(Literal(table, dice), Literal(table, dice)),
+            _ => Literal(table, dice),
+        };
+
+    private static Diagram Literal(DiagramTable table, System.Random dice) =>
+        table.Literal(dice.Next(10), dice.Next(4) > 0);
 }
