@@ -73,7 +73,7 @@ public sealed class IsolateQuestion
         var nets = targets.Select(p => p.Net).Distinct().ToArray();
         var sets = new IsolatingSets(isolators, nets);
         var ranked = RankedSets.Of(isolators, sets, most);
-        var first = ranked.Best.FirstOrDefault()?.Select(a => a.Name).ToArray();
+        var first = ranked.Best is [var best, ..] ? best.Select(a => a.Name).ToArray() : null;
         var chosen = have is null ? first : Counting(have);
         var enough = chosen is not null && sets.AreEnough(chosen) ? chosen : null;
         var told = answer with

@@ -31,7 +31,7 @@ internal sealed class IncludedKinds
 
     private void Take(IncludeSyntax include, IReadOnlyList<string> way)
     {
-        var file = include.Span.Source.Beside(include.File.Text);
+        var file = include.Span.Source.Beside(include.Target.Text);
         if (file.Source is not { } source)
             findings.Add(SiteFindings.Unreadable(include, file.Problem));
         else if (way.Contains(source.Name))

@@ -57,7 +57,7 @@ public sealed class SiteBinder
 
     private (SourceText, BoundResult)? Read(IncludeSyntax include, KindLibrary library)
     {
-        var file = include.Span.Source.Beside(include.File.Text);
+        var file = include.Span.Source.Beside(include.Target.Text);
         if (file.Source is not { } source)
         {
             findings.Add(SiteFindings.Unreadable(include, file.Problem));

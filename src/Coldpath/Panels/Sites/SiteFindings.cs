@@ -15,28 +15,28 @@ internal static class SiteFindings
 
     public static Finding Unreadable(IncludeSyntax include, string? problem) =>
         IncludeUnreadable.At(
-            include.File.Span,
-            $"cannot read {include.File.Text}: {problem ?? "there is no such file"}",
+            include.Target.Span,
+            $"cannot read {include.Target.Text}: {problem ?? "there is no such file"}",
             remedy: "a file's name is taken from where the description lies that includes it"
         );
 
     public static Finding Loop(IncludeSyntax include, IReadOnlyList<string> way) =>
         IncludeLoop.At(
-            include.File.Span,
+            include.Target.Span,
             $"the files include each other in a loop: {string.Join(" → ", way)}"
         );
 
     public static Finding NotKinds(IncludeSyntax include) =>
         IncludeUnfit.At(
             include.Span,
-            $"{include.File.Text} describes a panel, and what it is called here is not said",
-            remedy: $"write include \"{include.File.Text}\" as TAG"
+            $"{include.Target.Text} describes a panel, and what it is called here is not said",
+            remedy: $"write include \"{include.Target.Text}\" as TAG"
         );
 
     public static Finding Nested(IncludeSyntax include) =>
         IncludeUnfit.At(
             include.Span,
-            $"{include.File.Text} includes panels itself, and a site cannot hold another site",
+            $"{include.Target.Text} includes panels itself, and a site cannot hold another site",
             include.Tags[0].Text,
             "include its panels here, and repeat the lines that join them"
         );

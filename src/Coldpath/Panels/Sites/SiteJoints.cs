@@ -16,7 +16,10 @@ internal sealed class SiteJoints(IReadOnlyList<SiteMember> members, List<Finding
         SiteJoint[] joints =
         [
             .. own
-                .Nets.Select(n => new SiteJoint(n.Name, [.. n.Terminals.Select(End).OfType<SiteEnd>()]))
+                .Nets.Select(n => new SiteJoint(
+                    n.Name,
+                    [.. n.Terminals.Select(t => End(t, n.Terminals.Count > 1)).OfType<SiteEnd>()]
+                ))
                 .Where(j => j.Ends.Count > 0),
         ];
         foreach (var fed in joints.SelectMany(j => j.Ends).Where(e => e.FeedsSupply).GroupBy(Supply))
@@ -27,14 +30,15 @@ internal sealed class SiteJoints(IReadOnlyList<SiteMember> members, List<Finding
     private static (SiteMember Member, string Supply) Supply(SiteEnd end) =>
         (end.Member, end.Terminal.Device);
 
-    private SiteEnd? End(Terminal terminal)
+    /// <summary>A terminal that is only mentioned feeds nothing.</summary>
+    private SiteEnd? End(Terminal terminal, bool isJoined)
     {
         var slash = terminal.Device.IndexOf('/', StringComparison.Ordinal);
         if (slash < 0 || !byTag.TryGetValue(terminal.Device[..slash], out var member))
             return null;
         var own = new Terminal(terminal.Device[(slash + 1)..], terminal.Name);
         if (Nets(member).TryGetValue(own, out var net))
-            return new SiteEnd(member, own, net, IsSupply(member, own.Device));
+            return new SiteEnd(member, own, net, isJoined && IsSupply(member, own.Device));
         findings.Add(SiteFindings.NoTerminal(member.Span, terminal.ToString(), member.Source.Name));
         return null;
     }
