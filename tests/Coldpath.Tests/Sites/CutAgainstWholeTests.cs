@@ -19,7 +19,7 @@ namespace Coldpath.Tests.Sites;
 /// </summary>
 public class CutAgainstWholeTests(ITestOutputHelper output)
 {
-    private const int Sites = 3;
+    private const int Sites = 2;
     private static readonly string[] Boards = ["L", "R", "D"];
 
     [Fact]
