@@ -217,6 +217,9 @@ public sealed class Behaviour
             uncertainToo: false
         );
 
+    /// <summary>What certain moves alone lead to from rest.</summary>
+    internal Reach ReachSurelyFromRest() => ReachSurelyFrom(AtRest, _ => true);
+
     /// <summary>What is reached from rest by these moves alone.</summary>
     internal Reach ReachAtRest(Func<Transition, bool> among, bool uncertainToo) =>
         ReachFrom(AtRest, uncertainToo, among);

@@ -15,6 +15,8 @@ internal sealed class ShownByHand
     private readonly Dictionary<State, (Transition Move, bool Sure, State To)[]> moves = [];
     private readonly Dictionary<State, bool> settled = [];
     private readonly HashSet<State> reached;
+    private readonly HashSet<State> surelyReached;
+    private readonly HashSet<string> latches;
     private readonly HashSet<(string, string)> sound;
 
     /// <param name="panel">With one failure allowed.</param>
@@ -22,6 +24,13 @@ internal sealed class ShownByHand
     {
         this.panel = panel;
         reached = Closure(Rest, s => Made(s, mayFail: true).Select(m => m.To));
+        surelyReached = Closure(Rest, s => Made(s, mayFail: true).Where(m => m.Sure).Select(m => m.To));
+        latches =
+        [
+            .. panel
+                .Netlist.Elements.Where(e => e is { Type: ElementType.Contact, Power: true })
+                .SelectMany(e => Guards.Variables(e.Closed)),
+        ];
         sound =
         [
             .. reached
@@ -31,7 +40,7 @@ internal sealed class ShownByHand
                         .Select(m => m.To)
                         .Append(s)
                         .SelectMany(to => Ends(to, sure: false))
-                        .Select(to => (Seen(s), Seen(to)))
+                        .SelectMany(to => from b in Looks(s) from a in Looks(to) select (b, a))
                 ),
         ];
     }
@@ -48,11 +57,13 @@ internal sealed class ShownByHand
 
     private Func<State, bool> Tells(State before, int failure) =>
         end =>
-            Failed(end).SequenceEqual([failure]) && !Open(end) && !sound.Contains((Seen(before), Seen(end)));
+            Failed(end).SequenceEqual([failure])
+            && !Open(end)
+            && !sound.Contains((Looks(before).Single(), Looks(end).Single()));
 
     /// <summary>What comes of one operation, or of none, or of the failure itself.</summary>
     private IEnumerable<(State Before, HashSet<State> Ends)> Answers(int failure) =>
-        from before in reached
+        from before in surelyReached
         where Failed(before).All(f => f == failure) && Quiet(before) && !Open(before)
         from after in Made(before, mayFail: !Failed(before).Any())
             .Where(m => m.Sure)
@@ -76,31 +87,37 @@ internal sealed class ShownByHand
 
     private IEnumerable<State> Rest => Closure([panel.Space.Rest], s => Urgent(s)).Where(Settled);
 
-    private string Seen(State state) =>
-        string.Join(
-            ' ',
-            panel
-                .Space.Variables.Zip(state.Values)
-                .Where(v =>
-                    v.First.Kind
-                        is VariableKind.Position
-                            or VariableKind.Process
-                            or VariableKind.Supply
-                            or VariableKind.Trip
-                )
-                .Select(v => v.Second)
-                .Concat(
-                    panel.Netlist.Loads.Select(l =>
-                        panel.Space.Holds(panel.Network.Runs(l.Name), state) ? 1 : 0
-                    )
-                )
-        );
+    /// <summary>What the state shows; several looks when a load carries current and does not run.</summary>
+    private IEnumerable<string> Looks(State state)
+    {
+        var parts = panel.Space.Variables.Zip(state.Values).Where(v => IsSeen(v.First)).Select(v => v.Second);
+        IEnumerable<string> looks = [string.Join(' ', parts)];
+        foreach (var load in panel.Netlist.Loads.Where(l => l.Modes.Count > 0))
+            looks = [.. looks.SelectMany(look => LooksOf(load, state).Select(l => $"{look} {l}"))];
+        return looks;
+    }
+
+    private char[] LooksOf(Load load, State state) =>
+        panel.Space.Holds(panel.Network.Runs(load.Name), state) ? ['1']
+        : panel.Space.Holds(panel.Network.AbnormalAndLive(load.Name), state) ? ['0', '1']
+        : ['0'];
+
+    private bool IsDoubtful(State state) => Looks(state).Count() > 1;
+
+    /// <summary>A relay that keeps its own state tells it by an indicator; a contactor that latches does not.</summary>
+    private bool IsSeen(Variable variable) =>
+        variable.Kind switch
+        {
+            VariableKind.Position or VariableKind.Process or VariableKind.Supply or VariableKind.Trip => true,
+            VariableKind.Cell => variable.Name == variable.Device && !latches.Contains(variable.Name),
+            _ => false,
+        };
 
     private IEnumerable<int> Failed(State state) =>
         panel.Space.FailureVariables.Where(v => state[v] != panel.Space.Rest[v]);
 
-    /// <summary>It is left open whether something moves.</summary>
-    private bool Open(State state) => Moves(state).Any(m => !m.Sure);
+    /// <summary>It is left open whether something moves or runs.</summary>
+    private bool Open(State state) => IsDoubtful(state) || Moves(state).Any(m => !m.Sure);
 
     private bool Quiet(State state) =>
         Settled(state) && !Moves(state).Any(m => m.Sure && m.Move.Cause == Cause.Delay);

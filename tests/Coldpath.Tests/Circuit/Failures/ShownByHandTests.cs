@@ -20,9 +20,6 @@ public class ShownByHandTests(ITestOutputHelper output)
         foreach (var number in Enumerable.Range(760_000, Panels))
         {
             var netlist = FailingPanels.Panel(number, MostFailing);
-            // Which cells have an indicator is a matter of the trade, not of these words.
-            if (netlist.Variables.Any(v => v.Kind == VariableKind.Cell))
-                continue;
             var panel = new Behaviour(netlist, new DiagramTable(), failures: 1);
             var (revealing, hand) = (new Revealing(panel), new ShownByHand(panel));
             foreach (var failure in panel.Space.FailureVariables)
