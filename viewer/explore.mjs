@@ -90,9 +90,6 @@ export class Space {
     }
   }
 
-  /** The moves that are left open in a state. @returns {Set<number>} */
-  openAt(i) { return new Set(this.of(i).optional.filter((_, k) => k % 2 === 0)); }
-
   /** Everything that settling from a state passes, that state first. @returns {number[]} */
   settling(i) {
     const found = [i], seen = new Set(found);
@@ -172,18 +169,15 @@ export class Space {
   /**
    * All states reachable from rest, passing ones included, in the order found.
    * @param {number} budget failures allowed since rest
-   * @param {number} limit
-   * @param {boolean} optionalToo whether moves that are left open are made
-   * @returns {{order:number[], seen:Slots}}
+   * @param {number} limit @returns {{order:number[], seen:Slots}}
    */
-  reachable(budget = 0, limit = Infinity, optionalToo = true) {
+  reachable(budget = 0, limit = Infinity) {
     const order = [], seen = new Slots(this.size);
     const enter = i => { if (seen.get(i) === 0) { seen.set(i, 1); order.push(i); } };
     this.rest().forEach(enter);
     for (let head = 0; head < order.length; head++) {
       if (order.length > limit) throw new Error(`more than ${limit} reachable states`);
-      const open = optionalToo ? NO_MOVES : this.openAt(order[head]);
-      this.moves(order[head], budget, (code, to) => { if (!open.has(code)) enter(to); });
+      this.moves(order[head], budget, (code, to) => enter(to));
     }
     return { order, seen };
   }
@@ -225,8 +219,6 @@ export class Space {
     return { variable: v.name, from: value(state), to: value(to), by: this.rules.by(code), optional };
   }
 }
-
-const NO_MOVES = new Set();
 
 /** One non-armature move costs more than any number of armature moves. */
 const WHOLE = 2 ** 26;

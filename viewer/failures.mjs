@@ -36,8 +36,8 @@ const failed = (panel, space, i) =>
  * For each failure whether it shows itself. What shows is the value of every position, process, supply and trip
  * variable and of a device's own cell (its indicator) unless a main contact follows it, and which loads run; one that carries
  * current and does not run may be seen either way. A response is what shows in a quiet state, and what shows when after one move at most
- * that is not urgent, and what follows by urgent and delay moves, it is quiet again. Revealed: some response in which, and on
- * the way to which, nothing is left open ends with this failure alone and is none that the sound panel may give.
+ * that is not urgent, and what follows by urgent and delay moves, it is quiet again. Revealed: some response in which
+ * nothing is left open ends with this failure alone and is none that the sound panel may give.
  * @param {import('./netlist.mjs').Panel} panel @param {{limit?: number}} request
  * @returns {Record<string, 'impossible'|'hidden'|'revealed'>}
  */
@@ -67,8 +67,7 @@ export function revealed(panel, { limit = 200_000 } = {}) {
     if (space.failuresAt(i) > 0) continue;
     for (const to of responses(space, i, 0, true)) for (const a of shows(i)) for (const b of shows(to)) sound.add(`${a}>${b}`);
   }
-  const surely = space.reachable(1, limit, false).seen;
-  for (const i of quiet.filter(i => surely.get(i) === 1 && !open(space, i) && !doubtful(i))) {
+  for (const i of quiet.filter(i => !open(space, i) && !doubtful(i))) {
     for (const to of responses(space, i, 1, false)) {
       const names = failed(panel, space, to);
       if (names.length === 1 && !open(space, to) && !doubtful(to) && !sound.has(`${shows(i)[0]}>${shows(to)[0]}`)) told.set(names[0], 'revealed');
@@ -88,7 +87,7 @@ const mentions = (guard, name) => guard?.var === name
   || [guard?.not, ...(guard?.all ?? []), ...(guard?.any ?? [])].some(part => part && mentions(part, name));
 
 /** An optional move is there. */
-const open = (space, i) => space.openAt(i).size > 0;
+const open = (space, i) => space.of(i).optional.length > 0;
 
 /** The quiet states that responses from a quiet state end in. */
 function responses(space, from, budget, optionalToo) {
@@ -106,7 +105,7 @@ function responses(space, from, budget, optionalToo) {
 
 /** Calls with the states that one move leads to. */
 function step(space, i, budget, optionalToo, among, take) {
-  const may = space.openAt(i);
+  const { optional } = space.of(i), may = new Set(optional.filter((_, k) => k % 2 === 0));
   space.moves(i, budget, (code, to) => {
     if ((optionalToo || !may.has(code)) && among(space.rules.by(code))) take(to);
   });

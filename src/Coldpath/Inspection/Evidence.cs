@@ -108,6 +108,9 @@ public sealed class Evidence
     /// </summary>
     public IEnumerable<Behaviour> Failing(int most) => searches.Failing(most);
 
+    /// <summary>The same for single failures, with their sorts, each search made when first asked for.</summary>
+    public IReadOnlyList<FailureSearch> FailingSingly => searches.Single;
+
     /// <summary>What the panel can do while just these may fail, uncertain coils put to the solver.</summary>
     public Behaviour Judged(IReadOnlyCollection<string> failures) => searches.Judged(failures);
 

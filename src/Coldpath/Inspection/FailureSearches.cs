@@ -1,4 +1,3 @@
-using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Wiring;
 using Coldpath.Wiring.Failures;
@@ -11,7 +10,7 @@ internal sealed class FailureSearches
     private readonly Netlist whole;
     private readonly CancellationToken stop;
     private readonly Lazy<IReadOnlyList<string>> all;
-    private readonly Lazy<IReadOnlyList<Behaviour>>[] failing;
+    private readonly Lazy<IReadOnlyList<FailureSearch>>[] failing;
     private readonly Dictionary<string, Behaviour> judged = [];
 
     /// <param name="whole">The panel's netlist with its kinds' own failures.</param>
@@ -21,15 +20,20 @@ internal sealed class FailureSearches
         this.whole = whole;
         this.stop = stop;
         all = new(whole.AllFailures);
-        failing = [SearchAll(0), SearchAll(1)];
+        failing = [Begun(0), Begun(1)];
     }
 
     /// <summary>Every failure there is, those of coils, controls and control wires too, in declared order.</summary>
     public IReadOnlyList<string> All => all.Value;
 
+    /// <summary>One search for each few parts of one sort; together they cover every single failure.</summary>
+    public IReadOnlyList<FailureSearch> Single => failing[1].Value;
+
     /// <summary>One search for each few parts; together they cover every combination of so many.</summary>
     public IEnumerable<Behaviour> Failing(int most) =>
-        most <= 1 ? failing[most].Value : Parts(most).Select(part => Search(part, most));
+        most <= 1
+            ? failing[most].Value.Select(search => search.Behaviour)
+            : Parts(most).Select(part => new FailureSearch(part, most, stop).Behaviour);
 
     /// <summary>What the panel can do while just these may fail, uncertain coils put to the solver.</summary>
     public Behaviour Judged(IReadOnlyCollection<string> failures)
@@ -62,8 +66,6 @@ internal sealed class FailureSearches
 
     private IEnumerable<Netlist> Parts(int most) => FailureParts.Of(whole, most);
 
-    private Behaviour Search(Netlist part, int most) => new(part, new DiagramTable(cancellation: stop), most);
-
-    private Lazy<IReadOnlyList<Behaviour>> SearchAll(int most) =>
-        new(() => [.. Parts(most).Select(part => Search(part, most))]);
+    private Lazy<IReadOnlyList<FailureSearch>> Begun(int most) =>
+        new(() => [.. Parts(most).Select(part => new FailureSearch(part, most, stop))]);
 }

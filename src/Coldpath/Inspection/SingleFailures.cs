@@ -4,6 +4,7 @@ using Coldpath.Circuit.Failures;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Circuit.States;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Inspection;
 
@@ -11,74 +12,98 @@ namespace Coldpath.Inspection;
 public sealed class SingleFailures
 {
     private readonly Evidence evidence;
+    private readonly Part sound;
     private readonly Lazy<IReadOnlyList<Part>> parts;
     private readonly Dictionary<string, Part> judged = [];
 
     public SingleFailures(Evidence evidence)
     {
         this.evidence = evidence;
-        parts = new(() => [.. evidence.Failing(1).Select(PartOf)]);
+        sound = new(new FailureSearch(evidence.Behaviour), MayFollow);
+        parts = new(() => [.. evidence.FailingSingly.Select(search => new Part(search, MayFollow))]);
     }
 
-    /// <summary>What sort of failure it is.</summary>
-    public static FailureSort Sort(FailureSet set) => FailureSorts.Of(set.Behaviour.Netlist, set.Members[0]);
-
     /// <summary>Each failure that starts the motor when nobody has given a command; none if it needs no failure to.</summary>
-    public IEnumerable<FailureSet> Starting(Load motor) =>
-        Alone(part => part.Unstarted.Value.Of(Quiet(part.Behaviour, motor)));
+    /// <param name="motor">Which.</param>
+    /// <param name="sorts">Failures of these sorts; of all when none is given.</param>
+    public IEnumerable<FailureSet> Starting(Load motor, params FailureSort[] sorts) =>
+        Alone(sorts, $"starting {motor.Name}", part => part.Unstarted.Of(Quiet(part.Behaviour, motor)));
 
     /// <summary>
     /// Each failure with which the motor, having stopped, starts again while every start control is at rest: a stop is
     /// let go, or an isolator closed.
     /// </summary>
-    public IEnumerable<FailureSet> Restarting(Load motor) =>
-        Alone(part =>
-        {
-            var runs = part.Behaviour.Network.Runs(motor.Name);
-            var idle = part.Behaviour.Table.AllOf([
-                part.Behaviour.Quiet,
-                !runs,
-                .. AtRest(part.Behaviour.Space),
-            ]);
-            return new CutSets(part.Behaviour, idle, part.MayFollow).Of(Quiet(part.Behaviour, motor));
-        });
+    /// <inheritdoc cref="Starting"/>
+    public IEnumerable<FailureSet> Restarting(Load motor, params FailureSort[] sorts) =>
+        Alone(
+            sorts,
+            $"restarting {motor.Name}",
+            part =>
+            {
+                var runs = part.Behaviour.Network.Runs(motor.Name);
+                var idle = part.Behaviour.Table.AllOf([
+                    part.Behaviour.Quiet,
+                    !runs,
+                    .. AtRest(part.Behaviour.Space),
+                ]);
+                return new CutSets(part.Behaviour, idle, part.MayFollow).Of(Quiet(part.Behaviour, motor));
+            }
+        );
 
     /// <summary>Each failure with which the motor runs on for good while the control is operated.</summary>
-    public IEnumerable<FailureSet> Defeating(NetlistDevice stop, Load motor) =>
-        Alone(part =>
-            part.Any.Value.Of(
-                part.Behaviour.Table.And(
-                    Quiet(part.Behaviour, motor),
-                    Stops.Operated(evidence, part.Behaviour, stop)
+    /// <param name="stop">The control.</param>
+    /// <param name="motor">Which.</param>
+    /// <param name="sorts">Failures of these sorts; of all when none is given.</param>
+    public IEnumerable<FailureSet> Defeating(NetlistDevice stop, Load motor, params FailureSort[] sorts) =>
+        Alone(
+            sorts,
+            $"{stop.Tag} pressed, {motor.Name}",
+            part =>
+                part.Any.Of(
+                    part.Behaviour.Table.And(
+                        Quiet(part.Behaviour, motor),
+                        Stops.Operated(evidence, part.Behaviour, stop)
+                    )
                 )
-            )
         );
 
     /// <summary>Each failure with which the motor runs on for good while the trip stands tripped.</summary>
-    public IEnumerable<FailureSet> Defeating(Protection trip, Load motor) =>
-        Alone(part =>
-        {
-            var space = part.Behaviour.Space;
-            var variable = space.IndexOf(trip.Variable);
-            var reset = space.Is(variable, space.Rest[variable]);
-            return part.Any.Value.Of(space.Table.Except(Quiet(part.Behaviour, motor), reset));
-        });
+    /// <param name="trip">The trip.</param>
+    /// <param name="motor">Which.</param>
+    /// <param name="sorts">Failures of these sorts; of all when none is given.</param>
+    public IEnumerable<FailureSet> Defeating(Protection trip, Load motor, params FailureSort[] sorts) =>
+        Alone(
+            sorts,
+            $"{trip.Variable} tripped, {motor.Name}",
+            part =>
+            {
+                var space = part.Behaviour.Space;
+                var variable = space.IndexOf(trip.Variable);
+                var reset = space.Is(variable, space.Rest[variable]);
+                return part.Any.Of(space.Table.Except(Quiet(part.Behaviour, motor), reset));
+            }
+        );
 
     /// <summary>Each failure with which a conductor reaches the motor, not through leakage, with every stop operated.</summary>
-    public IEnumerable<FailureSet> LeftLive(Load motor) =>
-        Alone(part =>
-            part.Any.Value.Of(
-                part.Behaviour.Table.AllOf(
-                    part.Behaviour.Quiet,
-                    Reached(part.Behaviour, motor),
-                    Stops.AllOperated(evidence, part.Behaviour)
+    /// <inheritdoc cref="Starting"/>
+    public IEnumerable<FailureSet> LeftLive(Load motor, params FailureSort[] sorts) =>
+        Alone(
+            sorts,
+            $"left live {motor.Name}",
+            part =>
+                part.Any.Of(
+                    part.Behaviour.Table.AllOf(
+                        part.Behaviour.Quiet,
+                        Reached(part.Behaviour, motor),
+                        Stops.AllOperated(evidence, part.Behaviour)
+                    )
                 )
-            )
         );
 
     /// <summary>Each failure that leads to a short with no short-circuit device in the way.</summary>
-    public IEnumerable<FailureSet> Unprotected() =>
-        Alone(part => part.Any.Value.Of(part.Behaviour.UnprotectedShort));
+    /// <param name="sorts">Failures of these sorts; of all when none is given.</param>
+    public IEnumerable<FailureSet> Unprotected(params FailureSort[] sorts) =>
+        Alone(sorts, "unprotected", part => part.Any.Of(part.Behaviour.UnprotectedShort));
 
     /// <summary>
     /// Why this one failure should have left the stop its effect: a claim of the description, or a device in series that
@@ -145,32 +170,52 @@ public sealed class SingleFailures
                 .Terminals.Select(net => behaviour.Network.Live(net, LiveBy.Solid))
         );
 
-    private static Diagram Quiet(Behaviour behaviour, Load motor) =>
-        behaviour.Table.And(behaviour.Quiet, behaviour.Network.Runs(motor.Name));
+    private static Diagram Quiet(Behaviour behaviour, Load motor)
+    {
+        var runs = behaviour.Table.And(behaviour.Network.Runs(motor.Name), behaviour.Space.Domain);
+        // With a pole gone it does not run at all: then nothing more has to be known.
+        return MayFail(behaviour, runs) ? behaviour.Table.And(behaviour.Quiet, runs) : Diagram.False;
+    }
+
+    /// <summary>In some of the states a failure stands; in a panel without failures any will do.</summary>
+    private static bool MayFail(Behaviour behaviour, Diagram states) =>
+        behaviour.Space.Failures is > 0
+            ? !behaviour.Table.Except(states, behaviour.Space.Failed()).IsFalse
+            : !states.IsFalse;
 
     /// <summary>
     /// Of all searches the sets of one; none when it comes about with nothing failed. Where an uncertain coil decides,
     /// the solver is asked.
     /// </summary>
-    private IEnumerable<FailureSet> Alone(Func<Part, IEnumerable<FailureSet>> sets) =>
-        FailureSet
-            .Minimal(parts.Value.SelectMany(sets))
-            .Where(set => set.Members.Count == 1)
-            .SelectMany(set => set.Uncertain ? sets(Judged(set)).Where(s => s.Members.Count == 1) : [set]);
+    private IEnumerable<FailureSet> Alone(
+        FailureSort[] sorts,
+        string question,
+        Func<Part, IReadOnlyList<FailureSet>> sets
+    ) =>
+        sound.Ask(question, sets).Any(set => !set.Uncertain)
+            ? []
+            : FailureSet
+                .Minimal(
+                    parts.Value.Where(part => part.Has(sorts)).SelectMany(part => part.Ask(question, sets))
+                )
+                .Where(set => set.Members.Count == 1)
+                .SelectMany(set =>
+                    set.Uncertain ? Judged(set).Ask(question, sets).Where(s => s.Members.Count == 1) : [set]
+                );
 
     private Part Judged(FailureSet set)
     {
         var name = set.Members[0].Name;
         if (!judged.TryGetValue(name, out var part))
         {
-            part = PartOf(evidence.Judged([name]));
+            part = new(new FailureSearch(evidence.Judged([name])), MayFollow);
             judged.Add(name, part);
         }
         return part;
     }
 
-    private Part PartOf(Behaviour behaviour) =>
-        new(behaviour, t => !IsStartCommand(behaviour.Space.Variables, t));
+    private Func<Transition, bool> MayFollow(Behaviour behaviour) =>
+        t => !IsStartCommand(behaviour.Space.Variables, t);
 
     /// <summary>The start and mode controls at rest, and every supply there: the motor stands because it was stopped.</summary>
     private IEnumerable<Diagram> AtRest(StateSpace space) =>
@@ -192,11 +237,36 @@ public sealed class SingleFailures
         && variables[t.Variable].Values[t.To] != variables[t.Variable].Rest;
 
     /// <summary>One of the searches with what it reaches, and what it reaches without a start command.</summary>
-    private sealed class Part(Behaviour behaviour, Func<Transition, bool> unstarted)
+    private sealed class Part
     {
-        public Behaviour Behaviour => behaviour;
-        public Lazy<CutSets> Any { get; } = new(() => new(behaviour));
-        public Func<Transition, bool> MayFollow => unstarted;
-        public Lazy<CutSets> Unstarted { get; } = new(() => new(behaviour, unstarted));
+        private readonly FailureSearch search;
+        private readonly Lazy<CutSets> any;
+        private readonly Lazy<CutSets> unstarted;
+        private readonly Lazy<Func<Transition, bool>> mayFollow;
+        private readonly Dictionary<string, IReadOnlyList<FailureSet>> asked = [];
+
+        public Part(FailureSearch search, Func<Behaviour, Func<Transition, bool>> unstarting)
+        {
+            this.search = search;
+            mayFollow = new(() => unstarting(Behaviour));
+            any = new(() => new(Behaviour));
+            unstarted = new(() => new(Behaviour, MayFollow));
+        }
+
+        public Behaviour Behaviour => search.Behaviour;
+        public CutSets Any => any.Value;
+        public CutSets Unstarted => unstarted.Value;
+        public Func<Transition, bool> MayFollow => mayFollow.Value;
+
+        /// <summary>Some of its failures are of these sorts; of no sort given any.</summary>
+        public bool Has(FailureSort[] sorts) => sorts.Length == 0 || sorts.Any(search.Sorts.Contains);
+
+        /// <summary>The answer to a question that several checks ask.</summary>
+        public IReadOnlyList<FailureSet> Ask(string question, Func<Part, IReadOnlyList<FailureSet>> sets)
+        {
+            if (!asked.TryGetValue(question, out var answer))
+                asked.Add(question, answer = sets(this));
+            return answer;
+        }
     }
 }

@@ -19,6 +19,9 @@ internal sealed class Mesh
     private readonly Lazy<Elimination> conductors;
     private readonly bool hasSeries;
 
+    /// <summary>The levels that <see cref="Within"/> depends on.</summary>
+    private readonly HashSet<int> spokenOf;
+
     /// <param name="netlist">Whose nets and elements these are.</param>
     /// <param name="states">Its variables.</param>
     /// <param name="only">For some elements, a further condition for conducting and leaking.</param>
@@ -43,6 +46,7 @@ internal sealed class Mesh
         Netlist = netlist;
         States = states;
         Within = within;
+        spokenOf = [.. States.Table.Support(within)];
         this.nets = nets;
         Links = [.. links(this)];
         ById = Links.ToDictionary(l => l.Element.Id);
@@ -113,8 +117,17 @@ internal sealed class Mesh
         Diagram Holding(Diagram condition) => States.Holds(condition, state) ? Diagram.True : Diagram.False;
     }
 
-    /// <summary>The guard as far as it matters: fewer variables, or nothing where the assignment is void.</summary>
-    public Diagram Guard(Expression guard) => Table.Within(States.Guard(guard), Within);
+    /// <summary>
+    /// The guard as far as it matters. What <see cref="Within"/> does not speak of is left as it is: it stays small, and most
+    /// of a panel is so while only a few parts may fail.
+    /// </summary>
+    public Diagram Guard(Expression guard) =>
+        Guards.Variables(guard).Any(IsSpokenOf)
+            ? Table.Within(States.Guard(guard), Within)
+            : States.Guard(guard);
+
+    private bool IsSpokenOf(string variable) =>
+        States.LevelsOf(States.IndexOf(variable)).Any(spokenOf.Contains);
 
     public int Net(string name) =>
         nets.TryGetValue(name, out var net)

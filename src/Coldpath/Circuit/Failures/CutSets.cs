@@ -15,6 +15,7 @@ public sealed class CutSets
     /// <summary>Where no uncertain coil has moved and none could.</summary>
     private readonly Lazy<Found> certain;
     private readonly Lazy<Found> possible;
+    private readonly Lazy<bool> restsOnUncertain;
 
     /// <param name="behaviour">Of the panel with as many failures as a set may have members.</param>
     public CutSets(Behaviour behaviour)
@@ -44,9 +45,10 @@ public sealed class CutSets
     )
     {
         this.behaviour = behaviour;
-        var settled = new Lazy<Diagram>(() => Judged(behaviour));
-        certain = new(() => Search(uncertainToo: false, settled.Value));
+        var open = new Lazy<Diagram>(() => Open(behaviour));
+        certain = new(() => Search(uncertainToo: false, !open.Value));
         possible = new(() => Search(uncertainToo: true, Diagram.True));
+        restsOnUncertain = new(() => possible.Value.Phases.Any(phase => Table.Meet(phase.All, open.Value)));
 
         Found Search(bool uncertainToo, Diagram within)
         {
@@ -67,13 +69,15 @@ public sealed class CutSets
     /// </summary>
     public IReadOnlyList<FailureSet> Of(Diagram hazard)
     {
-        if (!Table.Meet(hazard, behaviour.Reachable))
+        // What no assignment does needs no search; what certain moves reach is among what all do.
+        if (!Table.Meet(hazard, Space.Domain) || !Table.Meet(hazard, possible.Value.States))
             return [];
-        var sure = In(certain.Value, uncertain: false);
-        if (!behaviour.RestsOnUncertain)
-            return sure;
-        var open = In(possible.Value, uncertain: true);
-        return FailureSet.Minimal([.. sure, .. open]);
+        if (!restsOnUncertain.Value)
+            return In(possible.Value, uncertain: false);
+        return FailureSet.Minimal([
+            .. In(certain.Value, uncertain: false),
+            .. In(possible.Value, uncertain: true),
+        ]);
 
         List<FailureSet> In(Found found, bool uncertain) =>
             Sets(behaviour, Table.And(hazard, found.States), found.Phases, uncertain);
@@ -91,13 +95,13 @@ public sealed class CutSets
         bool uncertainToo
     )
     {
-        var within = uncertainToo ? Diagram.True : Judged(behaviour);
+        var within = uncertainToo ? Diagram.True : !Open(behaviour);
         return Sets(behaviour, behaviour.Table.And(states, within), phases, uncertainToo);
     }
 
-    /// <summary>States in which no uncertain coil could move.</summary>
-    private static Diagram Judged(Behaviour behaviour) =>
-        !behaviour.Table.AnyOf(behaviour.Transitions.Select(t => t.Uncertain));
+    /// <summary>States in which an uncertain coil could move.</summary>
+    private static Diagram Open(Behaviour behaviour) =>
+        behaviour.Table.AnyOf(behaviour.Transitions.Select(t => t.Uncertain));
 
     private static List<FailureSet> Sets(
         Behaviour behaviour,
@@ -121,8 +125,13 @@ public sealed class CutSets
         FailureSet Told(int[] members)
         {
             var states = table.And(reached, space.Failed(members));
-            var story = Phases.Story(behaviour, uncertain, states, [.. phases]);
-            return new(behaviour, [.. members.Select(m => space.Variables[m])], states, story);
+            return new(
+                behaviour,
+                [.. members.Select(m => space.Variables[m])],
+                states,
+                uncertain,
+                () => Phases.Story(behaviour, uncertain, states, [.. phases])
+            );
         }
     }
 

@@ -15,10 +15,7 @@ public sealed class Revealing
     private readonly Behaviour behaviour;
     private readonly Showing showing;
 
-    /// <summary>The shortest ways that certain moves alone lead.</summary>
-    private readonly StoryFinder stories;
-
-    /// <summary>Responses from there in which nothing is left open.</summary>
+    /// <summary>Responses in which nothing is left open.</summary>
     private readonly Responses certain;
 
     /// <summary>What the sound panel may show before and after, uncertain coils taken either way.</summary>
@@ -38,9 +35,7 @@ public sealed class Revealing
             uncertainToo: true
         );
         sound = possible.Seen(Table.And(possible.Ends, Space.Failed()));
-        var plainly = behaviour.ReachSurelyFromRest();
-        stories = new(Space, plainly);
-        var plain = Table.Except(Table.And(quiet, plainly.All), Table.Or(open, showing.Doubtful));
+        var plain = Table.Except(Table.Except(quiet, open), showing.Doubtful);
         certain = new(behaviour, showing, plain, uncertainToo: false);
     }
 
@@ -59,11 +54,10 @@ public sealed class Revealing
 
     private Revealed Told(Variable failure, Diagram ends)
     {
-        var (start, steps) = stories.Shortest(certain.Begins(ends))!.Value;
-        var before = steps.Count == 0 ? start : steps[^1].After;
-        var rest = certain.Steps(before, ends);
-        var story = new Story(behaviour, start, [.. steps, .. rest], ThroughUncertain: false);
-        var signs = new Signs(Space, showing, sound).Of(before, rest);
+        var first = behaviour.ShortestTo(certain.Begins(ends))!;
+        var rest = certain.Steps(first.End, ends);
+        var story = new Story(behaviour, first.Start, [.. first.Steps, .. rest], first.ThroughUncertain);
+        var signs = new Signs(Space, showing, sound).Of(first.End, rest);
         return new(failure, Disclosure.Revealed) { Story = story, Signs = signs };
     }
 }

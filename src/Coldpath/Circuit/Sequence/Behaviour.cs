@@ -16,6 +16,9 @@ public sealed class Behaviour
     private readonly ShortCircuits shorts;
     private readonly Sharpening solver;
     private readonly Behaviour? unjudged;
+    private readonly Lazy<IReadOnlyList<Transition>> transitions;
+    private readonly Lazy<Settling> settling;
+    private readonly Lazy<Operator> operating;
     private readonly Lazy<Reach> sure;
     private readonly Lazy<Reach> possible;
     private readonly Lazy<StoryFinder> sureStories;
@@ -46,27 +49,27 @@ public sealed class Behaviour
             network,
             constraints,
             shorts,
-            new Transitions(network, constraints, shorts).Of(network.Netlist)
+            new(() => new Transitions(network, constraints, shorts).Of(network.Netlist))
         ) { }
 
     private Behaviour(
         Network network,
         Constraints constraints,
         ShortCircuits shorts,
-        IReadOnlyList<Transition> transitions,
+        Lazy<IReadOnlyList<Transition>> transitions,
         Behaviour? unjudged = null
     )
     {
         this.unjudged = unjudged;
+        this.transitions = transitions;
         Netlist = network.Netlist;
         Space = network.States;
         Network = network;
         this.constraints = constraints;
         this.shorts = shorts;
         solver = new(network, Diagram.True);
-        Transitions = transitions;
-        Settling = new Settling(Space, Transitions);
-        Operator = new Operator(Space, Settling, constraints, Transitions);
+        settling = new(() => new Settling(Space, Transitions));
+        operating = new(() => new Operator(Space, Settling, constraints, Transitions));
         reachableSettled = new(() => Table.And(Reachable, Settling.Settled));
         quiet = new(FindQuiet);
         uncertain = new(FindUncertain);
@@ -83,9 +86,9 @@ public sealed class Behaviour
     public Network Network { get; }
 
     /// <summary>Every move, those of short-circuit devices too, in declared order.</summary>
-    public IReadOnlyList<Transition> Transitions { get; }
-    public Settling Settling { get; }
-    public Operator Operator { get; }
+    public IReadOnlyList<Transition> Transitions => transitions.Value;
+    public Settling Settling => settling.Value;
+    public Operator Operator => operating.Value;
 
     /// <summary>From every variable at rest to the state the circuit settles in.</summary>
     public Operated Rest => rest.Value;
@@ -171,7 +174,7 @@ public sealed class Behaviour
             Transition[] sharpened = [.. Transitions.Select(sharpening.Of)];
             return sharpened.SequenceEqual(Transitions)
                 ? this
-                : new Behaviour(Network, constraints, shorts, sharpened, this);
+                : new Behaviour(Network, constraints, shorts, new(sharpened), this);
         }
         catch (Exception cut) when (cut is DiagramLimitException or OperationCanceledException)
         {
@@ -217,9 +220,6 @@ public sealed class Behaviour
             uncertainToo: false
         );
 
-    /// <summary>What certain moves alone lead to from rest.</summary>
-    internal Reach ReachSurelyFromRest() => ReachSurelyFrom(AtRest, _ => true);
-
     /// <summary>What is reached from rest by these moves alone.</summary>
     internal Reach ReachAtRest(Func<Transition, bool> among, bool uncertainToo) =>
         ReachFrom(AtRest, uncertainToo, among);
@@ -236,7 +236,7 @@ public sealed class Behaviour
         ?? new Behaviour(netlist, new DiagramTable(cancellation: stop), failures);
 
     private static Network NetworkOf(Netlist netlist, StateSpace space) =>
-        new(netlist, space, within: space.Failures is null ? null : space.Domain);
+        new(netlist, space, within: space.Failures is { } most ? space.AtMostFailed(most) : null);
 
     private int[] FindUncertain() =>
         [.. Transitions.Where(t => Table.Meet(t.Uncertain, Reachable)).Select(t => t.Variable).Distinct()];

@@ -1,6 +1,7 @@
 using Coldpath.Circuit.Failures;
 using Coldpath.Findings;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Inspection.Checks;
 
@@ -47,10 +48,10 @@ public sealed class EarthFaultInControl : FailureCheck
     {
         foreach (var motor in e.Motors)
         {
-            foreach (var set in Touching(e, e.SingleFailures.Starting(motor)))
+            foreach (var set in e.SingleFailures.Starting(motor, FailureSort.Touching))
                 yield return Told(e, set, motor, Severity.Danger, $"starts {motor.Name}");
             foreach (var stop in Stops.All(e))
-            foreach (var set in Touching(e, e.SingleFailures.Defeating(stop, motor)))
+            foreach (var set in e.SingleFailures.Defeating(stop, motor, FailureSort.Touching))
                 yield return Told(
                     e,
                     set,
@@ -59,7 +60,7 @@ public sealed class EarthFaultInControl : FailureCheck
                     $"bridges {stop.Tag}: {motor.Name} runs on"
                 );
             foreach (var (device, trip) in Protecting(e))
-            foreach (var set in Touching(e, e.SingleFailures.Defeating(trip, motor)))
+            foreach (var set in e.SingleFailures.Defeating(trip, motor, FailureSort.Touching))
                 yield return Told(
                     e,
                     set,
@@ -70,7 +71,7 @@ public sealed class EarthFaultInControl : FailureCheck
         }
         FailureSet[] shorts =
         [
-            .. Touching(e, e.SingleFailures.Unprotected()).Where(set => !IsAheadOfTheFuse(e, set)),
+            .. e.SingleFailures.Unprotected(FailureSort.Touching).Where(set => !IsAheadOfTheFuse(e, set)),
         ];
         if (shorts.Length > 0)
             yield return e.Report(this, shorts.Select(set => set.Members[0].Device))
@@ -100,9 +101,6 @@ public sealed class EarthFaultInControl : FailureCheck
         );
         return faults.Any(x => outputs.Contains(x.A));
     }
-
-    private static IEnumerable<FailureSet> Touching(Evidence e, IEnumerable<FailureSet> sets) =>
-        sets.Where(set => SingleFailures.Sort(set) == FailureSort.Touching);
 
     private static IEnumerable<(NetlistDevice Device, Protection Trip)> Protecting(Evidence e) =>
         e.Netlist.Devices.SelectMany(d => d.Protects.Select(p => (d, p))).DistinctBy(p => p.p.Variable);

@@ -1,6 +1,7 @@
 using Coldpath.Circuit.Failures;
 using Coldpath.Findings;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Inspection.Checks;
 
@@ -37,8 +38,7 @@ public sealed class EnergiseToTrip : FailureCheck
     protected override IEnumerable<Finding> Search(Evidence e) =>
         from motor in e.Motors
         from stop in Stops.All(e)
-        from set in e.SingleFailures.Defeating(stop, motor)
-        where SingleFailures.Sort(set) == FailureSort.Broken
+        from set in e.SingleFailures.Defeating(stop, motor, FailureSort.Broken)
         select e.Report(this, [stop.Tag, motor.Name])
             .Says($"{stop.Tag} does not stop {motor.Name} when {FailureWords.Of(set.Members[0])}")
             .After(set)

@@ -1,6 +1,7 @@
 using Coldpath.Circuit.Failures;
 using Coldpath.Findings;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Inspection.Checks;
 
@@ -35,8 +36,7 @@ public sealed class ShortedSemiconductor : FailureCheck
 
     protected override IEnumerable<Finding> Search(Evidence e) =>
         from motor in e.Motors
-        from set in e.SingleFailures.LeftLive(motor)
-        where SingleFailures.Sort(set) == FailureSort.Semiconductor
+        from set in e.SingleFailures.LeftLive(motor, FailureSort.Semiconductor)
         group set by (set.Members[0].Device, motor.Name) into sets
         select e.Report(this, [sets.Key.Device, sets.Key.Name])
             .Says(

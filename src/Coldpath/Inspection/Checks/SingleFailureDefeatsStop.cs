@@ -1,6 +1,7 @@
 using Coldpath.Circuit.Failures;
 using Coldpath.Findings;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Inspection.Checks;
 
@@ -34,8 +35,7 @@ public sealed class SingleFailureDefeatsStop : FailureCheck
     protected override IEnumerable<Finding> Search(Evidence e) =>
         from motor in e.Motors
         from stop in Stops.All(e)
-        from set in e.SingleFailures.Defeating(stop, motor)
-        where SingleFailures.Sort(set) == FailureSort.Part
+        from set in e.SingleFailures.Defeating(stop, motor, FailureSort.Part)
         group (stop, set) by (motor, set.Members[0].Device) into found
         select Told(e, found.Key.motor, [.. found.Select(f => f.stop).Distinct()], found.First().set);
 

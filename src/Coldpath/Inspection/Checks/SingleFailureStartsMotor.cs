@@ -1,6 +1,7 @@
 using Coldpath.Circuit.Failures;
 using Coldpath.Findings;
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Inspection.Checks;
 
@@ -32,27 +33,26 @@ public sealed class SingleFailureStartsMotor : FailureCheck
             ),
         };
 
+    private static readonly FailureSort[] Meant = [FailureSort.Part, FailureSort.Broken];
+
     protected override IEnumerable<Finding> Search(Evidence e) =>
         e.Motors.SelectMany(motor => Search(e, motor));
 
     private IEnumerable<Finding> Search(Evidence e, Load motor)
     {
-        var starting = e.SingleFailures.Starting(motor).Where(IsMeant).ToArray();
+        var starting = e.SingleFailures.Starting(motor, Meant).ToArray();
         foreach (var set in starting)
             yield return Told(e, motor, set, Severity.Danger, "starts by itself");
         // What keeps the motor running in spite of a stop starts it again too: that is one finding, not two.
         var told = starting.Concat(Stops.All(e).SelectMany(stop => e.SingleFailures.Defeating(stop, motor)));
         var known = told.Select(set => set.Members[0].Device).ToHashSet();
         var again = e
-            .SingleFailures.Restarting(motor)
-            .Where(set => IsMeant(set) && !set.Uncertain && !known.Contains(set.Members[0].Device));
+            .SingleFailures.Restarting(motor, Meant)
+            .Where(set => !set.Uncertain && !known.Contains(set.Members[0].Device));
         foreach (var sets in again.GroupBy(set => set.Members[0].Device))
             // Usual in a simple starter: somebody has let the stop go.
             yield return Told(e, motor, sets.First(), Severity.Note, "starts again without a command");
     }
-
-    private static bool IsMeant(FailureSet set) =>
-        SingleFailures.Sort(set) is FailureSort.Part or FailureSort.Broken;
 
     private Finding Told(Evidence e, Load motor, FailureSet set, Severity severity, string does) =>
         e.Report(this, [set.Members[0].Device, motor.Name])

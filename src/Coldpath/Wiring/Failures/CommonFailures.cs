@@ -14,20 +14,24 @@ public static class CommonFailures
     /// The names of all failures that differ, the kinds' own and the common ones, in declared order: where a contact
     /// that does not make is no other circuit than its wire off, the wire stands for both.
     /// </summary>
-    public static IReadOnlyList<string> AllFailures(this Netlist netlist)
-    {
-        var repeated = RepeatedFailures.Of(netlist);
-        return [.. netlist.NamedFailures().Where(name => !repeated.ContainsKey(name))];
-    }
+    public static IReadOnlyList<string> AllFailures(this Netlist netlist) =>
+        [.. netlist.DifferentFailures().Select(f => f.Variable.Name)];
 
     /// <summary>The names of all failures, also of those that another stands for.</summary>
     public static IReadOnlyList<string> NamedFailures(this Netlist netlist) =>
-        [
-            .. netlist
-                .WithCommonFailures()
-                .Variables.Where(v => v.Kind == VariableKind.Failure)
-                .Select(v => v.Name),
-        ];
+        [.. FailuresOf(netlist.WithCommonFailures()).Select(v => v.Name)];
+
+    /// <summary>All failures that differ and their sorts, in declared order.</summary>
+    internal static IEnumerable<(Variable Variable, FailureSort Sort)> DifferentFailures(this Netlist netlist)
+    {
+        var whole = netlist.WithCommonFailures();
+        var sorts = new FailureSorts(whole);
+        var repeated = RepeatedFailures.Of(netlist);
+        return [.. FailuresOf(whole).Where(v => !repeated.ContainsKey(v.Name)).Select(v => (v, sorts.Of(v)))];
+    }
+
+    private static IEnumerable<Variable> FailuresOf(Netlist netlist) =>
+        netlist.Variables.Where(v => v.Kind == VariableKind.Failure);
 
     /// <summary>The netlist in which just these can fail; whatever else could is as if it never did.</summary>
     public static Netlist WithFailures(this Netlist netlist, IReadOnlySet<string> failures)

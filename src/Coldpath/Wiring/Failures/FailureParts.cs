@@ -15,7 +15,7 @@ public static class FailureParts
     /// <returns>At least one netlist; the same failure may be in several.</returns>
     public static IEnumerable<Netlist> Of(Netlist netlist, int most, int groupSize = GroupSize)
     {
-        var groups = netlist.AllFailures().Chunk(groupSize).ToArray();
+        var groups = Groups(netlist, groupSize).ToArray();
         if (most == 0 || groups.Length == 0)
             return [netlist.WithFailures(new HashSet<string>())];
         if (most == 1 || groups.Length == 1)
@@ -24,4 +24,11 @@ public static class FailureParts
             from other in Enumerable.Range(one + 1, groups.Length - one - 1)
             select netlist.WithFailures(groups[one].Concat(groups[other]).ToHashSet());
     }
+
+    /// <summary>Failures of one sort go together: most questions are of one sort.</summary>
+    private static IEnumerable<string[]> Groups(Netlist netlist, int groupSize) =>
+        netlist
+            .DifferentFailures()
+            .GroupBy(f => f.Sort, f => f.Variable.Name)
+            .SelectMany(sort => sort.Chunk(groupSize));
 }

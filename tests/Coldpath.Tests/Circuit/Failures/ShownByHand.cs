@@ -15,7 +15,6 @@ internal sealed class ShownByHand
     private readonly Dictionary<State, (Transition Move, bool Sure, State To)[]> moves = [];
     private readonly Dictionary<State, bool> settled = [];
     private readonly HashSet<State> reached;
-    private readonly HashSet<State> surelyReached;
     private readonly HashSet<string> latches;
     private readonly HashSet<(string, string)> sound;
 
@@ -24,7 +23,6 @@ internal sealed class ShownByHand
     {
         this.panel = panel;
         reached = Closure(Rest, s => Made(s, mayFail: true).Select(m => m.To));
-        surelyReached = Closure(Rest, s => Made(s, mayFail: true).Where(m => m.Sure).Select(m => m.To));
         latches =
         [
             .. panel
@@ -63,7 +61,7 @@ internal sealed class ShownByHand
 
     /// <summary>What comes of one operation, or of none, or of the failure itself.</summary>
     private IEnumerable<(State Before, HashSet<State> Ends)> Answers(int failure) =>
-        from before in surelyReached
+        from before in reached
         where Failed(before).All(f => f == failure) && Quiet(before) && !Open(before)
         from after in Made(before, mayFail: !Failed(before).Any())
             .Where(m => m.Sure)
