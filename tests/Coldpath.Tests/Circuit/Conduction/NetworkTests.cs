@@ -8,6 +8,7 @@ using Xunit;
 namespace Coldpath.Tests.Circuit.Conduction;
 
 /// <summary>Variants of a network, and what it will not answer.</summary>
+[Trait("Set", "engine")]
 public sealed class NetworkTests
 {
     private static Bench Bench() =>

@@ -17,7 +17,7 @@ public sealed class DiagramTableTests
         Gen.Int[0, Width - 1].Select(VariableTruth)
     );
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Connectives_agree_with_truth_tables() =>
         Gen.Select(Truth, Truth, Truth)
             .Sample(
@@ -38,7 +38,7 @@ public sealed class DiagramTableTests
                 }
             );
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Equal_functions_are_equal_diagrams() =>
         Gen.Select(Truth, Truth, Truth)
             .Sample(
@@ -55,7 +55,7 @@ public sealed class DiagramTableTests
                 }
             );
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Moves_agree_with_truth_tables() =>
         Gen.Select(Truth, Truth, Gen.Int[0, Width - 1], Gen.Int[1, 2], Gen.Int[0, 3])
             .Sample(
@@ -79,7 +79,7 @@ public sealed class DiagramTableTests
                 }
             );
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Quantifiers_and_cofactors_agree_with_truth_tables() =>
         Gen.Select(Truth, Truth, Gen.Int[0, 63], Gen.Int[0, 63])
             .Sample(
@@ -121,7 +121,7 @@ public sealed class DiagramTableTests
             table.Support(f).Should().Equal(Levels.Where(l => Cofactor(a, l, true) != Cofactor(a, l, false)));
         });
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Pick_takes_the_first_satisfying_assignment() =>
         Truth.Sample(a =>
         {
@@ -133,7 +133,7 @@ public sealed class DiagramTableTests
                 picked!.Select(p => p.Value).Should().Equal(FirstRow(a));
         });
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Upward_closure_agrees_with_truth_tables() =>
         Truth.Sample(a =>
         {
@@ -162,7 +162,7 @@ public sealed class DiagramTableTests
             .Be(parity);
     }
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void A_spent_budget_ends_the_search()
     {
         var table = new DiagramTable(budget: 1000);
@@ -170,7 +170,7 @@ public sealed class DiagramTableTests
         build.Should().Throw<DiagramLimitException>();
     }
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void A_cancelled_search_ends()
     {
         using var source = new CancellationTokenSource();

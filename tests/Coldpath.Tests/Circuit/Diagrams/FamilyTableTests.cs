@@ -7,6 +7,7 @@ using Xunit;
 namespace Coldpath.Tests.Circuit.Diagrams;
 
 /// <summary>Families of sets of six levels against lists of sets; a set is a number with a bit for each level.</summary>
+[Trait("Set", "engine")]
 public sealed class FamilyTableTests
 {
     private const int Width = 6;

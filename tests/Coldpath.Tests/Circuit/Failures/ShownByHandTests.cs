@@ -10,6 +10,7 @@ namespace Coldpath.Tests.Circuit.Failures;
 
 public class ShownByHandTests(ITestOutputHelper output)
 {
+    private const int First = 760_000;
     private const int Panels = 160;
     private const int MostFailing = 3;
 
@@ -17,30 +18,41 @@ public class ShownByHandTests(ITestOutputHelper output)
     public void What_shows_a_failure_is_what_the_words_say()
     {
         var counts = new SortedDictionary<string, int>(StringComparer.Ordinal);
-        foreach (var number in Enumerable.Range(760_000, Panels))
-        {
-            var netlist = FailingPanels.Panel(number, MostFailing);
-            var panel = new Behaviour(netlist, new DiagramTable(), failures: 1);
-            var (revealing, hand) = (new Revealing(panel), new ShownByHand(panel));
-            foreach (var failure in panel.Space.FailureVariables)
-            {
-                var told =
-                    !hand.Happens(failure) ? Disclosure.Impossible
-                    : hand.MayShow(failure) ? Disclosure.Revealed
-                    : Disclosure.Hidden;
-                var name = panel.Space.Variables[failure].Name;
-                revealing
-                    .Of(panel.Space.Variables[failure])
-                    .Disclosure.Should()
-                    .Be(told, $"of {name} in panel {number}");
-                if (told == Disclosure.Revealed)
-                    hand.SurelyShows(failure).Should().BeTrue($"of {name} in panel {number}");
-                counts[$"{told}"] = counts.GetValueOrDefault($"{told}") + 1;
-            }
-        }
+        foreach (var told in Enumerable.Range(First, Panels).SelectMany(n => Compared(n)))
+            counts[$"{told}"] = counts.GetValueOrDefault($"{told}") + 1;
         foreach (var (what, count) in counts)
             output.WriteLine($"{count, 4} {what}");
         counts["Hidden"].Should().BeGreaterThan(Panels / 4);
         counts["Revealed"].Should().BeGreaterThan(Panels / 4);
+    }
+
+    /// <summary>The same at a glance.</summary>
+    [Theory, Trait("Set", "engine")]
+    [MemberData(nameof(Few))]
+    public void So_it_is_in_a_few_small_panels(int number) =>
+        Compared(number, mostAssignments: 32).Should().NotBeEmpty();
+
+    public static TheoryData<int> Few => [.. Enumerable.Range(First + Panels, 12)];
+
+    private static IEnumerable<Disclosure> Compared(int number, int mostAssignments = 256)
+    {
+        var netlist = FailingPanels.Panel(number, MostFailing, mostAssignments);
+        var panel = new Behaviour(netlist, new DiagramTable(), failures: 1);
+        var (revealing, hand) = (new Revealing(panel), new ShownByHand(panel));
+        foreach (var failure in panel.Space.FailureVariables)
+        {
+            var told =
+                !hand.Happens(failure) ? Disclosure.Impossible
+                : hand.MayShow(failure) ? Disclosure.Revealed
+                : Disclosure.Hidden;
+            var name = panel.Space.Variables[failure].Name;
+            revealing
+                .Of(panel.Space.Variables[failure])
+                .Disclosure.Should()
+                .Be(told, $"of {name} in panel {number}");
+            if (told == Disclosure.Revealed)
+                hand.SurelyShows(failure).Should().BeTrue($"of {name} in panel {number}");
+            yield return told;
+        }
     }
 }

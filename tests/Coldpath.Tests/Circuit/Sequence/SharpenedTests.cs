@@ -12,7 +12,7 @@ public class SharpenedTests
     private static readonly Expression In = new VariableIs("K1", "in");
 
     /// <summary>A coil of 100 ohm behind a lamp: what the lamp leaves of 24 V decides.</summary>
-    [Theory]
+    [Theory, Trait("Set", "engine")]
     [InlineData(10, true, false)]
     [InlineData(30, true, true)]
     [InlineData(150, false, false)]
@@ -31,7 +31,7 @@ public class SharpenedTests
         (story?.ThroughUncertain ?? false).Should().Be(uncertain);
     }
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void An_impedance_that_nobody_knows_leaves_it_uncertain()
     {
         var behaviour = new Behaviour(Panel(new Ohms(0, 0)), new DiagramTable()).Sharpened()!;
@@ -40,7 +40,7 @@ public class SharpenedTests
     }
 
     /// <summary>"Never" through the solver: what is refuted is proved never to happen.</summary>
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void A_refuted_pull_proves_the_intent()
     {
         var netlist = Panel(new Ohms(150, 0));
