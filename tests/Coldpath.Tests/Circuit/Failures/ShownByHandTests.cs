@@ -32,7 +32,7 @@ public class ShownByHandTests(ITestOutputHelper output)
     public void So_it_is_in_a_few_small_panels(int number) =>
         Compared(number, mostAssignments: 128).Should().NotBeEmpty();
 
-    public static TheoryData<int> Few => [.. Enumerable.Range(First + Panels, 20)];
+    public static TheoryData<int> Few => [.. Enumerable.Range(First + Panels, 14)];
 
     private static IEnumerable<Disclosure> Compared(int number, int mostAssignments = 256)
     {
