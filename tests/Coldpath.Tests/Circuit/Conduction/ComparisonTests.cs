@@ -26,7 +26,7 @@ public sealed class ComparisonTests
     public void It_says_so_of_few_assignments(int number) =>
         Compare(RandomPanels.Panel(Panels + number, mostAssignments: 8));
 
-    public static TheoryData<int> Few => [.. Enumerable.Range(0, 16)];
+    public static TheoryData<int> Few => [.. Enumerable.Range(0, 12)];
 
     private static void Compare(Netlist netlist)
     {

@@ -210,16 +210,29 @@ public sealed class DiagramTableTests
             );
 
     [Fact]
-    public void The_tables_grow_without_losing_a_node()
+    public void The_tables_grow_without_losing_a_node() => ParityGrows(3000);
+
+    /// <summary>The same at a glance.</summary>
+    [Fact, Trait("Set", "engine")]
+    public void Small_tables_grow_so_too() => ParityGrows(300);
+
+    private static void ParityGrows(int levels)
     {
         var table = new DiagramTable(capacity: 256);
         var parity = Enumerable
-            .Range(0, 3000)
+            .Range(0, levels)
             .Aggregate(Diagram.False, (f, l) => table.Xor(f, table.Variable(l)));
-        table.NodeCount(parity).Should().Be(3000);
-        table.Count(parity, [.. Enumerable.Range(0, 3000)]).Should().Be(BigInteger.One << 2999);
+        table.NodeCount(parity).Should().Be(levels);
+        table.Count(parity, [.. Enumerable.Range(0, levels)]).Should().Be(BigInteger.One << levels - 1);
+        var made = table.NodesMade;
         Enumerable
-            .Range(0, 3000)
+            .Range(0, levels)
+            .Aggregate(Diagram.False, (f, l) => table.Xor(f, table.Variable(l)))
+            .Should()
+            .Be(parity);
+        table.NodesMade.Should().Be(made, "no node is made twice");
+        Enumerable
+            .Range(0, levels)
             .Reverse()
             .Aggregate(Diagram.False, (f, l) => table.Xor(table.Variable(l), f))
             .Should()

@@ -18,7 +18,7 @@ public class HazardTests
 {
     private const int Most = 2;
 
-    public static TheoryData<int> Panels => [.. Enumerable.Range(890_000, 12)];
+    public static TheoryData<int> Panels => [.. Enumerable.Range(890_000, 8)];
 
     [Theory]
     [MemberData(nameof(Panels))]

@@ -11,13 +11,53 @@ namespace Coldpath.Tests.Circuit.Sequence;
 [Trait("Set", "engine")]
 public class AtWorstTests
 {
-    public static TheoryData<int> Panels => [.. Enumerable.Range(850_000, 24)];
+    public static TheoryData<int> Panels => [.. Enumerable.Range(850_000, 20)];
+
+    public static TheoryData<int> Converting =>
+        [
+            .. Enumerable
+                .Range(855_000, 200)
+                .Where(n => RandomPanels.Panel(n, 24).Converters.Count > 0)
+                .Take(16),
+        ];
 
     [Theory]
     [MemberData(nameof(Panels))]
     public void What_can_be_live_stays_the_same(int number)
     {
-        var netlist = FailingPanels.Panel(number, mostFailing: 2, mostAssignments: 24);
+        Compare(number, FailingPanels.Panel(number, mostFailing: 2, mostAssignments: 24));
+    }
+
+    /// <summary>So it does whatever a converter asks to be active.</summary>
+    [Theory]
+    [MemberData(nameof(Converting))]
+    public void So_it_does_with_converters_that_ask_much(int number)
+    {
+        var netlist = RandomPanels.Panel(number, 24);
+        var dice = new System.Random(number);
+        Compare(number, netlist with { Converters = [.. netlist.Converters.Select(Asking)] });
+
+        Converter Asking(Converter converter) => converter with { When = Asked(converter.When) };
+
+        Expression Asked(Expression when)
+        {
+            var variable = netlist.Variables[dice.Next(netlist.Variables.Count)];
+            Expression other = new VariableIs(variable.Name, variable.Values[0]);
+            string Net() => netlist.Nets[dice.Next(netlist.Nets.Count)];
+            return dice.Next(6) switch
+            {
+                0 => new Any([when, other]),
+                1 => new All([when, new Not(new Any([other, new Not(other)]))]),
+                2 => new Any([when, new Energised(Net(), Net(), Grade.Loose, 0, null)]),
+                3 => new Any([when, new Fed(Net(), Net(), Net(), PhaseOrder.Any, Grade.Solid)]),
+                4 => new All([when, new Not(new Energised(Net(), Net(), Grade.Solid, 0, null))]),
+                _ => new Any([when, new Energised(Net(), Net(), Grade.Solid, 0, null)]),
+            };
+        }
+    }
+
+    private static void Compare(int number, Netlist netlist)
+    {
         var dice = new System.Random(number);
         string[] names = [.. netlist.Variables.Select(v => v.Name).OrderBy(_ => dice.Next())];
         var kept = names.Take(dice.Next(3)).ToHashSet();

@@ -53,6 +53,10 @@ internal sealed class PlainSearch
                     .Select(m => m.To)
         );
 
+    /// <summary>What follows by itself and at once, those that it follows from included.</summary>
+    public HashSet<State> Following(IEnumerable<State> from) =>
+        Closure(from, s => Certain(s, t => t.IsUrgent));
+
     /// <summary>The states in which rest may come to be settled.</summary>
     public IEnumerable<State> AtRest => Start;
 

@@ -11,7 +11,7 @@ namespace Coldpath.Tests.Circuit.Sequence;
 [Trait("Set", "engine")]
 public class SurvivalTests
 {
-    public static TheoryData<int> Panels => [.. Enumerable.Range(880_000, 10)];
+    public static TheoryData<int> Panels => [.. Enumerable.Range(880_000, 6)];
 
     [Theory]
     [MemberData(nameof(Panels))]
