@@ -245,6 +245,9 @@ public sealed class DiagramTableTests
         var table = new DiagramTable(budget: 1000);
         var build = () => Enumerable.Range(0, 2000).Select(table.Variable).ToArray();
         build.Should().Throw<DiagramLimitException>();
+        table.NodesMade.Should().Be(1000);
+        table.Affords(999).Should().BeTrue();
+        table.Affords(1000).Should().BeFalse();
     }
 
     [Fact, Trait("Set", "engine")]
@@ -255,6 +258,25 @@ public sealed class DiagramTableTests
         source.Cancel();
         var build = () => Enumerable.Range(0, 20_000).Select(table.Variable).ToArray();
         build.Should().Throw<OperationCanceledException>();
+        table.NodesMade.Should().Be(1 << 12, "it is looked at now and then");
+    }
+
+    [Fact, Trait("Set", "engine")]
+    public void What_makes_no_sense_is_refused()
+    {
+        var table = new DiagramTable();
+        var f = table.And(table.Variable(1), table.Variable(2));
+        Action[] senseless =
+        [
+            () => _ = new DiagramTable(budget: 0),
+            () => _ = new FamilyTable(budget: 0),
+            () => table.Variable(-1),
+            () => table.Count(f, [1]),
+            () => table.Pick(f, [2, 3]),
+            () => new MinimalSets(table, f).Cheapest([1]),
+        ];
+        foreach (var ask in senseless)
+            ask.Should().Throw<ArgumentException>();
     }
 
     /// <summary>Its rows are all that agree with it where it is constant.</summary>
