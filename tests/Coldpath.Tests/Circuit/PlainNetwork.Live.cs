@@ -8,9 +8,9 @@ internal sealed partial class PlainNetwork
     public bool TiedHard(string net) => HardTied().Contains(net);
 
     private HashSet<string> HardTied() =>
-        Flood([netlist.Earth], BothWays(Conducting.Where(e => e.Type == ElementType.Conductor)));
+        hardTied ??= Flood([netlist.Earth], BothWays(Conducting.Where(e => e.Type == ElementType.Conductor)));
 
-    private HashSet<string> BondedNets() => Flood([netlist.Earth], SolidLinks(withFaults: false));
+    private HashSet<string> BondedNets() => bonded ??= Flood([netlist.Earth], SolidLinks(withFaults: false));
 
     private List<SupplyConductor> Unearthed(Func<Supply, bool> which)
     {
@@ -26,7 +26,9 @@ internal sealed partial class PlainNetwork
 
     public bool EarthTied(string net) => EarthTiedNets().Contains(net);
 
-    private HashSet<string> EarthTiedNets()
+    private HashSet<string> EarthTiedNets() => earthTied ??= FindEarthTied();
+
+    private HashSet<string> FindEarthTied()
     {
         var (tied, bonded) = (HardTied(), BondedNets());
         bool Free(string net) => !tied.Contains(net);
@@ -49,12 +51,19 @@ internal sealed partial class PlainNetwork
     public bool SolidlyLive(string net) =>
         !EarthTied(net) && Unearthed(s => s.Store is null).Exists(c => Reaches(c, net, Grade.Load));
 
-    public bool LiveFrom(string net, string supply) => LiveNets(s => s.Name == supply, true).Contains(net);
+    public bool LiveFrom(string net, string supply) => FindLive(s => s.Name == supply, true).Contains(net);
 
     public bool LiveFrom(string net, Func<Supply, bool> which, bool couplings) =>
         LiveNets(which, couplings).Contains(net);
 
     private HashSet<string> LiveNets(Func<Supply, bool> which, bool couplings)
+    {
+        if (!live.TryGetValue((which, couplings), out var nets))
+            live.Add((which, couplings), nets = FindLive(which, couplings));
+        return nets;
+    }
+
+    private HashSet<string> FindLive(Func<Supply, bool> which, bool couplings)
     {
         var held = EarthTiedNets();
         var reached = Unearthed(which)
@@ -71,7 +80,6 @@ internal sealed partial class PlainNetwork
                         links.Add(("~" + coupling.Name, net));
                 }
         bool Free(string net) => !held.Contains(net);
-        var live = Flood(reached.Where(Free), links.Where(l => Free(l.From) && Free(l.To)));
-        return live;
+        return Flood(reached.Where(Free), links.Where(l => Free(l.From) && Free(l.To)));
     }
 }

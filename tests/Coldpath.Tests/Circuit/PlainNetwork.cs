@@ -16,6 +16,12 @@ internal sealed partial class PlainNetwork
     private readonly Dictionary<(string From, Grade, Polarity?), HashSet<string>> reached = [];
     private Element[]? conducting;
     private Element[]? leaking;
+    private HashSet<string>? hardTied;
+    private HashSet<string>? bonded;
+    private HashSet<string>? earthTied;
+
+    /// <summary>By which supplies count; a question that is asked of many nets is one delegate.</summary>
+    private readonly Dictionary<(Func<Supply, bool>, bool), HashSet<string>> live = [];
 
     public PlainNetwork(Netlist netlist, IReadOnlyDictionary<string, string> values)
     {
@@ -34,6 +40,8 @@ internal sealed partial class PlainNetwork
         {
             before = activeOutputs.Count;
             on = [.. SourcesOn()];
+            earthTied = null;
+            live.Clear();
             foreach (var converter in netlist.Converters.Where(c => Holds(c.When)).ToArray())
                 activeOutputs.Add(converter.Output.Name);
         } while (activeOutputs.Count > before);

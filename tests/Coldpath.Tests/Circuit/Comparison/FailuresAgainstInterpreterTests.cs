@@ -24,11 +24,7 @@ public class FailuresAgainstInterpreterTests(ITestOutputHelper output)
         var counts = new SortedDictionary<string, int>(StringComparer.Ordinal);
         foreach (var number in Enumerable.Range(700_000, Panels))
         {
-            var netlist = Failing(number);
-            var told = new HashSet<string>();
-            told.UnionWith(CompareSets(number, netlist, interpreter));
-            told.UnionWith(CompareShowing(number, netlist, interpreter));
-            foreach (var what in told)
+            foreach (var what in Compared(number, 256, interpreter))
                 counts[what] = counts.GetValueOrDefault(what) + 1;
         }
         foreach (var (what, count) in counts)
@@ -137,9 +133,18 @@ public class FailuresAgainstInterpreterTests(ITestOutputHelper output)
     }
 
     /// <summary>A random panel in which a few of its parts may fail.</summary>
-    private static Netlist Failing(int number)
+    /// <summary>What came of comparing sets of failures of a random panel, and what shows them.</summary>
+    internal static IEnumerable<string> Compared(int number, int mostAssignments, IInterpreter interpreter)
     {
-        var netlist = RandomPanels.Panel(number);
+        var netlist = Failing(number, mostAssignments);
+        return CompareSets(number, netlist, interpreter)
+            .Concat(CompareShowing(number, netlist, interpreter))
+            .ToHashSet();
+    }
+
+    private static Netlist Failing(int number, int mostAssignments = 256)
+    {
+        var netlist = RandomPanels.Panel(number, mostAssignments);
         var dice = new System.Random(number);
         var opening = OpenParts.Of(netlist).Select(p => p.Name).ToHashSet();
         var shuffled = netlist.AllFailures().OrderBy(_ => dice.Next()).ToLookup(opening.Contains);
@@ -148,7 +153,7 @@ public class FailuresAgainstInterpreterTests(ITestOutputHelper output)
         return netlist.WithFailures(chosen.ToHashSet());
     }
 
-    private static IEnumerable<string> CompareSets(int number, Netlist netlist, Interpreter interpreter)
+    private static IEnumerable<string> CompareSets(int number, Netlist netlist, IInterpreter interpreter)
     {
         var behaviour = new Behaviour(netlist, new DiagramTable(), failures: 2);
         Intent[] intents =
@@ -194,7 +199,7 @@ public class FailuresAgainstInterpreterTests(ITestOutputHelper output)
         }
     }
 
-    private static IEnumerable<string> CompareShowing(int number, Netlist netlist, Interpreter interpreter)
+    private static IEnumerable<string> CompareShowing(int number, Netlist netlist, IInterpreter interpreter)
     {
         var behaviour = new Behaviour(netlist, new DiagramTable(), failures: 1);
         var revealing = new Revealing(behaviour);

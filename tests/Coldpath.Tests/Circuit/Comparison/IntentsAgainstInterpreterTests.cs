@@ -18,25 +18,30 @@ public class IntentsAgainstInterpreterTests(ITestOutputHelper output)
         using var interpreter = new Interpreter();
         var counts = new SortedDictionary<string, int>(StringComparer.Ordinal);
         foreach (var number in Enumerable.Range(300_000, Panels))
-        {
-            var netlist = RandomPanels.Panel(number);
-            var behaviour = new Behaviour(netlist, new DiagramTable());
-            var intents = new RandomIntents(netlist, new System.Random(number)).All().ToArray();
-            var asked = netlist with { Intents = intents };
-            foreach (var (index, intent) in intents.Index())
-            {
-                var mine = new Questions(behaviour).Answer(intent);
-                var theirs = interpreter.Ask("intent", asked, $"\"index\":{index}");
-                var judged = new Judged(behaviour, intent, mine, theirs);
-                judged.Difference().Should().BeNull($"of panel {number}, {intent.Form} {index}");
-                counts[judged.Told] = counts.GetValueOrDefault(judged.Told) + 1;
-            }
-        }
+        foreach (var told in Compared(number, 256, interpreter))
+            counts[told] = counts.GetValueOrDefault(told) + 1;
         foreach (var (told, count) in counts)
             output.WriteLine($"{count, 4} {told}");
         foreach (var form in Enum.GetValues<IntentForm>())
         foreach (var outcome in (Outcome[])[Outcome.Proved, Outcome.Refuted])
             counts.Should().Contain(c => c.Key.StartsWith($"{form} {outcome}") && c.Value >= Panels / 50);
+    }
+
+    /// <summary>Random intents of a random panel, judged by both: what came of it.</summary>
+    internal static IEnumerable<string> Compared(int number, int mostAssignments, IInterpreter interpreter)
+    {
+        var netlist = RandomPanels.Panel(number, mostAssignments);
+        var behaviour = new Behaviour(netlist, new DiagramTable());
+        var intents = new RandomIntents(netlist, new System.Random(number)).All().ToArray();
+        var asked = netlist with { Intents = intents };
+        foreach (var (index, intent) in intents.Index())
+        {
+            var mine = new Questions(behaviour).Answer(intent);
+            var theirs = interpreter.Ask("intent", asked, $"\"index\":{index}");
+            var judged = new Judged(behaviour, intent, mine, theirs);
+            judged.Difference().Should().BeNull($"of panel {number}, {intent.Form} {index}");
+            yield return judged.Told;
+        }
     }
 
     /// <summary>One intent with both answers.</summary>

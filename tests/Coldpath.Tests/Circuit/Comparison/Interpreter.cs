@@ -5,7 +5,7 @@ using Coldpath.Wiring;
 namespace Coldpath.Tests.Circuit.Comparison;
 
 /// <summary>The page's plain interpreter of the netlist, in one Node process that stays open: a line in, a line out.</summary>
-internal sealed class Interpreter : IDisposable
+internal sealed class Interpreter : IInterpreter, IDisposable
 {
     private readonly Process node;
 
@@ -24,9 +24,6 @@ internal sealed class Interpreter : IDisposable
     /// <summary>Everything that holds in every assignment.</summary>
     public JsonElement Table(Netlist netlist) => Ask("table", netlist);
 
-    /// <param name="operation">"table", "isolate", "intent".</param>
-    /// <param name="netlist">The panel.</param>
-    /// <param name="more">Further members of the request, as JSON text.</param>
     public JsonElement Ask(string operation, Netlist netlist, string? more = null) =>
         Ask(operation, NetlistJson.ToText(netlist), more);
 

@@ -20,14 +20,8 @@ public class IsolatingSetsAgainstInterpreterTests(ITestOutputHelper output)
             none = 0;
         foreach (var number in Enumerable.Range(200_000, Panels))
         {
-            var dice = new System.Random(number);
-            var netlist = WithMoreIsolators(RandomPanels.Panel(number, 128), dice);
-            var target = Target(netlist, dice);
-            var mine = Mine(netlist, target);
-            var theirs = Theirs(
-                interpreter.Ask("isolate", netlist, $"\"target\":[{JsonSerializer.Serialize(target)}]")
-            );
-            mine.Should().BeEquivalentTo(theirs, $"of panel {number}, target {target}");
+            var (mine, theirs) = Compared(number, 128, interpreter);
+            mine.Should().BeEquivalentTo(theirs, $"of panel {number}");
             several += theirs.Count >= 2 ? 1 : 0;
             none += theirs.Count == 0 ? 1 : 0;
         }
@@ -36,6 +30,20 @@ public class IsolatingSetsAgainstInterpreterTests(ITestOutputHelper output)
         );
         several.Should().BeGreaterThanOrEqualTo(30 * Panels / 100);
         none.Should().BeGreaterThanOrEqualTo(5 * Panels / 100);
+    }
+
+    /// <summary>The sets of some net of a random panel, by the engine and by the interpreter.</summary>
+    internal static (List<string> Mine, List<string> Theirs) Compared(
+        int number,
+        int mostAssignments,
+        IInterpreter interpreter
+    )
+    {
+        var dice = new System.Random(number);
+        var netlist = WithMoreIsolators(RandomPanels.Panel(number, mostAssignments), dice);
+        var target = Target(netlist, dice);
+        var answer = interpreter.Ask("isolate", netlist, $"\"target\":[{JsonSerializer.Serialize(target)}]");
+        return (Mine(netlist, target), Theirs(answer));
     }
 
     /// <summary>Isolators of one to three poles put in at random places: in series, beside each other, across.</summary>

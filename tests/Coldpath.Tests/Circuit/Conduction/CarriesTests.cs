@@ -4,6 +4,7 @@ using Xunit;
 
 namespace Coldpath.Tests.Circuit.Conduction;
 
+[Trait("Set", "engine")]
 public sealed class CarriesTests
 {
     [Fact]

@@ -4,6 +4,7 @@ using Xunit;
 namespace Coldpath.Tests.Circuit.Conduction;
 
 /// <summary>Tied hard, bonded, earthed, earth-tied.</summary>
+[Trait("Set", "engine")]
 public sealed class EarthTests
 {
     private static Bench Wye() => new Bench().Star("MAINS", "L1 L2 L3 N").Wire("N", "PE", "bond");

@@ -5,6 +5,7 @@ using Xunit;
 namespace Coldpath.Tests.Circuit.Conduction;
 
 /// <summary>Energised, fed and single.</summary>
+[Trait("Set", "engine")]
 public sealed class EnergisedTests
 {
     private static Energised Solid(double low = 0, double? high = null) =>

@@ -7,6 +7,7 @@ using Xunit;
 namespace Coldpath.Tests.Circuit.Conduction;
 
 /// <summary>Elimination, fans and blocks on random graphs, each link with a switch of its own.</summary>
+[Trait("Set", "engine")]
 public sealed class GraphTests
 {
     private const int MostSwitches = 12;

@@ -5,6 +5,7 @@ using Xunit;
 
 namespace Coldpath.Tests.Circuit.Conduction;
 
+[Trait("Set", "engine")]
 public sealed class LiveTests
 {
     private static Bench Mains() => new Bench().Star("MAINS", "L1 L2 L3 N").Wire("N", "PE");

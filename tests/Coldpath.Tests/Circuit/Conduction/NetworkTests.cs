@@ -8,6 +8,7 @@ using Xunit;
 namespace Coldpath.Tests.Circuit.Conduction;
 
 /// <summary>Variants of a network, and what it will not answer.</summary>
+[Trait("Set", "engine")]
 public sealed class NetworkTests
 {
     private static Bench Bench() =>
@@ -83,6 +84,51 @@ public sealed class NetworkTests
         var alone = () => network.Of(new Quiet());
         alone.Should().Throw<ArgumentException>();
         network.Of(new Not(new Quiet()), e => e is Quiet ? Diagram.False : null).IsTrue.Should().BeTrue();
+    }
+
+    [Fact]
+    public void Reached_is_what_a_conductor_that_is_on_is_joined_to()
+    {
+        var network = Bench().Coil("b", "c").Network;
+        var (q, k) = (network.States.Is("Q", "yes"), network.States.Is("K", "yes"));
+        var both = network.States.Table.And(q, k);
+        network.Reached("a", "MAINS", Grade.Solid).Should().Be(q);
+        network.Reached("b", "MAINS", "L1", Grade.Solid).Should().Be(both);
+        network.Reached("b", "MAINS", "L2", Grade.Solid).IsFalse.Should().BeTrue();
+        network.Reached("c", "MAINS", Grade.Load).IsFalse.Should().BeTrue();
+        network.Reached("c", "MAINS", "L1", Grade.Loose).Should().Be(both);
+        network.Active("MAINS").IsTrue.Should().BeTrue();
+        var nobody = () => network.Active("NOBODY");
+        nobody.Should().Throw<ArgumentException>();
+    }
+
+    [Fact]
+    public void In_one_state_every_answer_is_what_the_whole_network_says_of_it()
+    {
+        for (var number = 900_000; number < 900_006; number++)
+        {
+            var netlist = RandomPanels.Panel(number, 64);
+            var states = new StateSpace(netlist);
+            var network = new Network(netlist, states);
+            var dice = new Random(number);
+            var state = new State(netlist.Variables.Select(v => dice.Next(v.Values.Count)));
+            var here = network.At(state);
+            foreach (var net in netlist.Nets)
+            {
+                Same(here.Live(net), network.Live(net));
+                Same(here.EarthTied(net), network.EarthTied(net));
+            }
+            foreach (var element in netlist.Elements)
+                Same(here.Carries(element.Id), network.Carries(element.Id));
+            foreach (var load in netlist.Loads)
+                Same(here.Runs(load.Name), network.Runs(load.Name));
+
+            void Same(Diagram mine, Diagram whole)
+            {
+                mine.IsConstant.Should().BeTrue();
+                mine.IsTrue.Should().Be(states.Holds(whole, state), $"of panel {number}");
+            }
+        }
     }
 
     [Fact]

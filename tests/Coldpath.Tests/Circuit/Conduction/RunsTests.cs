@@ -4,6 +4,7 @@ using Xunit;
 
 namespace Coldpath.Tests.Circuit.Conduction;
 
+[Trait("Set", "engine")]
 public sealed class RunsTests
 {
     private static Bench Motor(Bench bench) =>

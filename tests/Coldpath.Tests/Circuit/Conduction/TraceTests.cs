@@ -6,6 +6,7 @@ using Xunit;
 
 namespace Coldpath.Tests.Circuit.Conduction;
 
+[Trait("Set", "engine")]
 public sealed class TraceTests
 {
     [Fact]

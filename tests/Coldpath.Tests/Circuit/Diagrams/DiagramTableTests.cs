@@ -17,7 +17,7 @@ public sealed class DiagramTableTests
         Gen.Int[0, Width - 1].Select(VariableTruth)
     );
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Connectives_agree_with_truth_tables() =>
         Gen.Select(Truth, Truth, Truth)
             .Sample(
@@ -38,7 +38,7 @@ public sealed class DiagramTableTests
                 }
             );
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Equal_functions_are_equal_diagrams() =>
         Gen.Select(Truth, Truth, Truth)
             .Sample(
@@ -55,7 +55,7 @@ public sealed class DiagramTableTests
                 }
             );
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Moves_agree_with_truth_tables() =>
         Gen.Select(Truth, Truth, Gen.Int[0, Width - 1], Gen.Int[1, 2], Gen.Int[0, 3])
             .Sample(
@@ -79,7 +79,7 @@ public sealed class DiagramTableTests
                 }
             );
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Quantifiers_and_cofactors_agree_with_truth_tables() =>
         Gen.Select(Truth, Truth, Gen.Int[0, 63], Gen.Int[0, 63])
             .Sample(
@@ -110,7 +110,7 @@ public sealed class DiagramTableTests
                 }
             );
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Count_and_support_agree_with_truth_tables() =>
         Truth.Sample(a =>
         {
@@ -121,7 +121,7 @@ public sealed class DiagramTableTests
             table.Support(f).Should().Equal(Levels.Where(l => Cofactor(a, l, true) != Cofactor(a, l, false)));
         });
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Pick_takes_the_first_satisfying_assignment() =>
         Truth.Sample(a =>
         {
@@ -133,7 +133,7 @@ public sealed class DiagramTableTests
                 picked!.Select(p => p.Value).Should().Equal(FirstRow(a));
         });
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Upward_closure_agrees_with_truth_tables() =>
         Truth.Sample(a =>
         {
@@ -145,32 +145,112 @@ public sealed class DiagramTableTests
                 .Be(closure.Aggregate(0ul, (t, s) => t | 1ul << s));
         });
 
+    [Fact, Trait("Set", "engine")]
+    public void Downward_closure_agrees_with_truth_tables() =>
+        Truth.Sample(a =>
+        {
+            var table = new DiagramTable();
+            var rows = Rows(a).ToArray();
+            var closure = Enumerable.Range(0, 64).Where(r => rows.Any(s => (r & s) == r));
+            Read(table, table.DownwardClosure(Build(table, a)))
+                .Should()
+                .Be(closure.Aggregate(0ul, (t, s) => t | 1ul << s));
+        });
+
+    [Fact, Trait("Set", "engine")]
+    public void At_most_so_many_are_true()
+    {
+        var table = new DiagramTable();
+        foreach (var most in Enumerable.Range(0, Width + 2))
+        foreach (var chosen in Enumerable.Range(0, 64))
+        {
+            var levels = Levels.Where(l => (chosen >> l & 1) != 0).Reverse();
+            var expected = Enumerable.Range(0, 64).Where(r => int.PopCount(r & chosen) <= most);
+            Read(table, table.AtMost(most, levels))
+                .Should()
+                .Be(expected.Aggregate(0ul, (t, r) => t | 1ul << r));
+        }
+    }
+
+    [Fact, Trait("Set", "engine")]
+    public void A_function_within_others_equals_it_there_and_leaves_out_what_a_cube_fixes() =>
+        Gen.Select(Truth, Truth, Gen.Int[0, 63], Gen.Int[0, 63])
+            .Sample(
+                (a, b, chosen, values) =>
+                {
+                    var table = new DiagramTable();
+                    var (f, care) = (Build(table, a), Build(table, b));
+                    var cube = table.Cube(
+                        Levels
+                            .Where(level => (chosen >> level & 1) != 0)
+                            .Select(level => KeyValuePair.Create(level, (values >> level & 1) != 0))
+                    );
+                    table.IsCube(cube).Should().BeTrue();
+                    table.Within(f, cube).Should().Be(table.Restrict(f, cube));
+                    table.IsCube(care).Should().Be(IsCube(b));
+                    (Read(table, table.Within(f, care)) & b).Should().Be(a & b);
+                    if (!IsCube(b))
+                        table.Within(f, care).Should().Be(table.And(f, care));
+                }
+            );
+
+    /// <summary>As many nodes as there are different cofactors that their level decides, a function and its contrary one.</summary>
+    [Fact, Trait("Set", "engine")]
+    public void A_diagram_has_the_nodes_that_it_needs() =>
+        Gen.Select(Truth, Truth)
+            .Sample(
+                (a, b) =>
+                {
+                    var table = new DiagramTable();
+                    var (f, g) = (Build(table, a), Build(table, b));
+                    table.NodeCount(f).Should().Be(Nodes([a]));
+                    table.NodeCount(f, g).Should().Be(Nodes([a, b]));
+                    table.NodeCount(Diagram.True).Should().Be(0);
+                }
+            );
+
     [Fact]
-    public void The_tables_grow_without_losing_a_node()
+    public void The_tables_grow_without_losing_a_node() => ParityGrows(3000);
+
+    /// <summary>The same at a glance.</summary>
+    [Fact, Trait("Set", "engine")]
+    public void Small_tables_grow_so_too() => ParityGrows(300);
+
+    private static void ParityGrows(int levels)
     {
         var table = new DiagramTable(capacity: 256);
         var parity = Enumerable
-            .Range(0, 3000)
+            .Range(0, levels)
             .Aggregate(Diagram.False, (f, l) => table.Xor(f, table.Variable(l)));
-        table.NodeCount(parity).Should().Be(3000);
-        table.Count(parity, [.. Enumerable.Range(0, 3000)]).Should().Be(BigInteger.One << 2999);
+        table.NodeCount(parity).Should().Be(levels);
+        table.Count(parity, [.. Enumerable.Range(0, levels)]).Should().Be(BigInteger.One << levels - 1);
+        var made = table.NodesMade;
         Enumerable
-            .Range(0, 3000)
+            .Range(0, levels)
+            .Aggregate(Diagram.False, (f, l) => table.Xor(f, table.Variable(l)))
+            .Should()
+            .Be(parity);
+        table.NodesMade.Should().Be(made, "no node is made twice");
+        Enumerable
+            .Range(0, levels)
             .Reverse()
             .Aggregate(Diagram.False, (f, l) => table.Xor(table.Variable(l), f))
             .Should()
             .Be(parity);
     }
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void A_spent_budget_ends_the_search()
     {
         var table = new DiagramTable(budget: 1000);
         var build = () => Enumerable.Range(0, 2000).Select(table.Variable).ToArray();
         build.Should().Throw<DiagramLimitException>();
+        table.NodesMade.Should().Be(1000);
+        table.Affords(999).Should().BeTrue();
+        table.Affords(1000).Should().BeFalse();
     }
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void A_cancelled_search_ends()
     {
         using var source = new CancellationTokenSource();
@@ -178,6 +258,54 @@ public sealed class DiagramTableTests
         source.Cancel();
         var build = () => Enumerable.Range(0, 20_000).Select(table.Variable).ToArray();
         build.Should().Throw<OperationCanceledException>();
+        table.NodesMade.Should().Be(1 << 12, "it is looked at now and then");
+    }
+
+    [Fact, Trait("Set", "engine")]
+    public void What_makes_no_sense_is_refused()
+    {
+        var table = new DiagramTable();
+        var f = table.And(table.Variable(1), table.Variable(2));
+        Action[] senseless =
+        [
+            () => _ = new DiagramTable(budget: 0),
+            () => _ = new FamilyTable(budget: 0),
+            () => table.Variable(-1),
+            () => table.Count(f, [1]),
+            () => table.Pick(f, [2, 3]),
+            () => new MinimalSets(table, f).Cheapest([1]),
+        ];
+        foreach (var ask in senseless)
+            ask.Should().Throw<ArgumentException>();
+    }
+
+    /// <summary>Its rows are all that agree with it where it is constant.</summary>
+    private static bool IsCube(ulong truth)
+    {
+        var rows = Rows(truth).ToArray();
+        if (rows.Length == 0)
+            return false;
+        var (ones, zeros) = (rows.Aggregate((x, y) => x & y), rows.Aggregate((x, y) => x | y) ^ 63);
+        return rows.Length == 1 << Width - int.PopCount(ones | zeros);
+    }
+
+    private static int Nodes(IEnumerable<ulong> truths)
+    {
+        var functions = truths.ToHashSet();
+        var nodes = 0;
+        foreach (var level in Levels)
+        {
+            nodes += functions
+                .Where(t => Cofactor(t, level, false) != Cofactor(t, level, true))
+                .Select(t => Math.Min(t, ~t))
+                .Distinct()
+                .Count();
+            functions =
+            [
+                .. functions.SelectMany(t => new[] { Cofactor(t, level, false), Cofactor(t, level, true) }),
+            ];
+        }
+        return nodes;
     }
 
     private static ulong VariableTruth(int level) =>

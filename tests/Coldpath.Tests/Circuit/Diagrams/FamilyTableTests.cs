@@ -7,6 +7,7 @@ using Xunit;
 namespace Coldpath.Tests.Circuit.Diagrams;
 
 /// <summary>Families of sets of six levels against lists of sets; a set is a number with a bit for each level.</summary>
+[Trait("Set", "engine")]
 public sealed class FamilyTableTests
 {
     private const int Width = 6;
@@ -103,15 +104,75 @@ public sealed class FamilyTableTests
         sets[2].Should().Equal([.. list[..38], list[39], list[78]]);
     }
 
+    /// <summary>Thousands of sets, so that the table grows; then each again: the same families, and no node more.</summary>
+    [Fact]
+    public void Equal_families_are_one()
+    {
+        var table = new FamilyTable();
+        var dice = new System.Random(1);
+        int[][] sets =
+        [
+            .. Enumerable.Range(0, 1500).Select(i => new[] { i % 7, 10 + i % 40, 100 + dice.Next(2000) }),
+        ];
+        var families = sets.Select(table.Of).ToArray();
+        var made = table.NodesMade;
+        made.Should().BeGreaterThan(2048);
+        sets.Select(table.Of).Should().Equal(families);
+        table.NodesMade.Should().Be(made);
+        for (var i = 0; i < sets.Length; i++)
+            table.Support(families[i]).Should().Equal(sets[i]);
+    }
+
+    /// <summary>One of each of sixty pairs: 2^60 sets in few nodes, and no operation visits a node twice.</summary>
+    [Fact]
+    public void Operations_on_a_huge_family_are_had_at_once()
+    {
+        var table = new FamilyTable();
+        var (f, g) = (OneOfEach(first: 0), OneOfEach(first: 1));
+        var whole = BigInteger.One << 60;
+        table.Count(f).Should().Be(whole);
+        table.Count(table.Union(f, g)).Should().Be(2 * whole);
+        table.Minimal(f).Should().Be(f);
+        table.FreeOf(f, g).Should().Be(f);
+        table.Count(table.Without(f, 4 * 59)).Should().Be(whole / 2);
+        table.Count(table.With(f, 4 * 59)).Should().Be(whole / 2);
+
+        Family OneOfEach(int first) =>
+            Enumerable
+                .Range(0, 60)
+                .Reverse()
+                .Aggregate(
+                    Family.Nothing,
+                    (rest, pair) =>
+                        table.Make(
+                            4 * pair + first,
+                            table.Make(4 * pair + first + 2, Family.None, rest),
+                            rest
+                        )
+                );
+    }
+
+    [Fact]
+    public void A_cost_of_ones_own_decides_which_set_is_cheapest()
+    {
+        var table = new DiagramTable();
+        var f = table.Or(table.Variable(0), table.And(table.Variable(1), table.Variable(2)));
+        var sets = new MinimalSets(table, f);
+        sets.Cheapest([0, 1, 2]).First().Should().Equal(0);
+        sets.Cheapest([0, 1, 2], level => level == 0 ? 5 : 2).First().Should().Equal(1, 2);
+    }
+
     [Fact]
     public void A_spent_budget_and_a_cancelled_search_end_it()
     {
         var small = new FamilyTable(budget: 30);
         var build = () => Levels.Select(l => Build(small, [1 << l, 63 ^ 1 << l, l + 7])).ToArray();
         build.Should().Throw<DiagramLimitException>();
+        small.NodesMade.Should().Be(30);
         var stopped = new FamilyTable(cancellation: new CancellationToken(canceled: true));
         var chain = () => Enumerable.Range(0, 10_000).Select(l => stopped.Of([l, l + 1])).ToArray();
         chain.Should().Throw<OperationCanceledException>();
+        stopped.NodesMade.Should().Be(1 << 12, "it is looked at now and then");
     }
 
     private static bool Contains(int large, int small) => (large & small) == small;

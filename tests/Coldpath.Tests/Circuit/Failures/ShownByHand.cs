@@ -9,7 +9,7 @@ namespace Coldpath.Tests.Circuit.Failures;
 /// trips, what the process and the supplies do, and what runs; makes one operation, or waits; and sees again when all is
 /// quiet. A sound panel may answer in several ways; a failure shows itself by an answer that is none of these.
 /// </summary>
-internal sealed class ShownByHand
+internal sealed partial class ShownByHand
 {
     private readonly Behaviour panel;
     private readonly Dictionary<State, (Transition Move, bool Sure, State To)[]> moves = [];

@@ -11,6 +11,7 @@ namespace Coldpath.Tests.Circuit.Sequence;
 /// and a probability of 0.97848 that the ends are connected when each edge is closed with probability 0.9 (recomputed by
 /// brute force).
 /// </summary>
+[Trait("Set", "engine")]
 public sealed class BridgeTests
 {
     private static readonly (string Name, string A, string B)[] Edges =

@@ -43,6 +43,23 @@ internal sealed class PlainSearch
 
     public HashSet<State> Reachable => Closure(Start, s => moves[s].Select(m => m.To));
 
+    /// <summary>What these moves alone lead to, without any that an uncertain coil leaves open.</summary>
+    public HashSet<State> SurelyFrom(IEnumerable<State> from, Func<Transition, bool> among) =>
+        Closure(
+            from,
+            s =>
+                moves[s]
+                    .Where(m => among(m.Move) && !panel.Space.Holds(m.Move.Uncertain, s))
+                    .Select(m => m.To)
+        );
+
+    /// <summary>What follows by itself and at once, those that it follows from included.</summary>
+    public HashSet<State> Following(IEnumerable<State> from) =>
+        Closure(from, s => Certain(s, t => t.IsUrgent));
+
+    /// <summary>The states in which rest may come to be settled.</summary>
+    public IEnumerable<State> AtRest => Start;
+
     /// <summary>
     /// The steps of the story that is least by made moves, then by following moves, then by the declared order of the
     /// first moves that differ; null when no target state is reached.

@@ -1,4 +1,5 @@
 using Coldpath.Circuit.Diagrams;
+using Coldpath.Circuit.Phasors;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Wiring;
 using FluentAssertions;
@@ -12,7 +13,7 @@ public class SharpenedTests
     private static readonly Expression In = new VariableIs("K1", "in");
 
     /// <summary>A coil of 100 ohm behind a lamp: what the lamp leaves of 24 V decides.</summary>
-    [Theory]
+    [Theory, Trait("Set", "engine")]
     [InlineData(10, true, false)]
     [InlineData(30, true, true)]
     [InlineData(150, false, false)]
@@ -31,7 +32,48 @@ public class SharpenedTests
         (story?.ThroughUncertain ?? false).Should().Be(uncertain);
     }
 
-    [Fact]
+    /// <summary>Two loads in series share 24 V as their ohms are.</summary>
+    [Fact, Trait("Set", "engine")]
+    public void The_voltage_across_a_coil_is_its_part_of_the_whole()
+    {
+        var behaviour = new Behaviour(Panel(new Ohms(10, 0)), new DiagramTable());
+        var sharpened = behaviour.Sharpened()!;
+        var pull = behaviour.Transitions.Single(t => t.Cause == Cause.Settle && t.From == 0);
+        var closed = behaviour.Space.Rest.With(0, 1);
+
+        foreach (
+            var reading in (CoilReading[])
+                [
+                    behaviour.ReadCoil(pull, closed)!,
+                    behaviour.Read(pull, closed)!,
+                    behaviour.ReadAcross("y", "m", 24, 12, closed),
+                    sharpened.Read(
+                        sharpened.Transitions.Single(t => t.Cause == Cause.Settle && t.From == 0),
+                        closed
+                    )!,
+                ]
+        )
+        {
+            reading.Volts.Low.Should().BeInRange(15, 21.83);
+            reading.Volts.High.Should().BeInRange(21.81, 24);
+            reading.Rated.Should().BeApproximately(24, 1e-6);
+            reading.Needed.Should().BeApproximately(12, 1e-6);
+        }
+        behaviour.Read(pull, behaviour.Space.Rest).Should().BeNull("nothing is uncertain there");
+        behaviour.ReadCoil(behaviour.Transitions[0], closed).Should().BeNull("a hand moves it");
+        behaviour.JudgedVariables.Should().BeEmpty();
+        behaviour.Unjudged.Should().BeSameAs(behaviour);
+        sharpened.Unjudged.Should().BeSameAs(behaviour);
+        sharpened.JudgedVariables.Should().Equal(1);
+        behaviour.UncertainVariables.Should().Equal(1);
+    }
+
+    /// <summary>The same at a glance.</summary>
+    [Fact, Trait("Set", "engine")]
+    public void What_is_sure_stays_in_a_few_panels() =>
+        Enumerable.Range(400_000, 60).Sum(n => Decided(n) is null ? 0 : 1).Should().BeGreaterThan(1);
+
+    [Fact, Trait("Set", "engine")]
     public void An_impedance_that_nobody_knows_leaves_it_uncertain()
     {
         var behaviour = new Behaviour(Panel(new Ohms(0, 0)), new DiagramTable()).Sharpened()!;
@@ -40,7 +82,7 @@ public class SharpenedTests
     }
 
     /// <summary>"Never" through the solver: what is refuted is proved never to happen.</summary>
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void A_refuted_pull_proves_the_intent()
     {
         var netlist = Panel(new Ohms(150, 0));
@@ -61,26 +103,34 @@ public class SharpenedTests
     public void What_is_sure_stays_and_what_cannot_be_does_not_come()
     {
         var (decided, open) = (0, 0);
-        for (var number = 0; number < 500; number++)
-        {
-            var netlist = WithOhms(RandomPanels.Panel(300_000 + number, 256), new Random(number));
-            var behaviour = new Behaviour(netlist, new DiagramTable());
-            if (!behaviour.RestsOnUncertain)
-                continue;
-            var sharpened = behaviour.Sharpened()!;
-            open++;
-            decided += ReferenceEquals(behaviour, sharpened) ? 0 : 1;
-            var table = behaviour.Space.Table;
-            foreach (var (before, after) in behaviour.Transitions.Zip(sharpened.Transitions))
+        for (var number = 300_000; number < 300_500; number++)
+            if (Decided(number) is { } some)
             {
-                table.Entails(before.Certain, after.Certain).Should().BeTrue();
-                table.Entails(after.Certain, table.Or(before.Certain, before.Uncertain)).Should().BeTrue();
-                table.Entails(after.Uncertain, before.Uncertain).Should().BeTrue();
-                table.Meet(after.Certain, after.Uncertain).Should().BeFalse();
+                open++;
+                decided += some ? 1 : 0;
             }
-        }
         open.Should().BeGreaterThan(20);
         decided.Should().BeGreaterThan(10);
+    }
+
+    /// <summary>Whether the solver decided something; null when nothing was open.</summary>
+    private static bool? Decided(int number)
+    {
+        var netlist = WithOhms(RandomPanels.Panel(number, 256), new Random(number % 100_000));
+        var behaviour = new Behaviour(netlist, new DiagramTable());
+        if (!behaviour.RestsOnUncertain)
+            return null;
+        var sharpened = behaviour.Sharpened()!;
+        var table = behaviour.Space.Table;
+        foreach (var (before, after) in behaviour.Transitions.Zip(sharpened.Transitions))
+        {
+            table.Entails(before.Certain, after.Certain).Should().BeTrue();
+            table.Entails(after.Certain, table.Or(before.Certain, before.Uncertain)).Should().BeTrue();
+            table.Entails(after.Uncertain, before.Uncertain).Should().BeTrue();
+            table.Meet(after.Certain, after.Uncertain).Should().BeFalse();
+            after.Solved.Should().Be(table.Except(after.Certain, before.Certain));
+        }
+        return !ReferenceEquals(behaviour, sharpened);
     }
 
     /// <summary>A ruling holds for a whole conducting set: its states must have the voltage in common.</summary>

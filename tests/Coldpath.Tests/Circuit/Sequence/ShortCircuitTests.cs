@@ -7,6 +7,7 @@ using static Coldpath.Tests.Circuit.Sequence.Board;
 
 namespace Coldpath.Tests.Circuit.Sequence;
 
+[Trait("Set", "engine")]
 public class ShortCircuitTests
 {
     [Fact]

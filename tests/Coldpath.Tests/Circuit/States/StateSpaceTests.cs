@@ -91,7 +91,7 @@ public sealed class StateSpaceTests
                 }
             );
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void First_goes_by_declared_order_whatever_the_levels()
     {
         foreach (var order in new int[][] { [0, 1, 2], [2, 0, 1] })
@@ -103,7 +103,7 @@ public sealed class StateSpaceTests
         }
     }
 
-    [Fact]
+    [Fact, Trait("Set", "engine")]
     public void Rest_is_as_declared_and_spare_levels_are_free()
     {
         var space = new StateSpace(Netlist(3, 2));
