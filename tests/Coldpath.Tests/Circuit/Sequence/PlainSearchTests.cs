@@ -61,8 +61,14 @@ public class PlainSearchTests
             plain.All.Where(s => plain.Following([s]).Overlaps(chosen)).ToHashSet()
         );
         panel
-            .Constrained.Should()
-            .Be(panel.Table.AllOf(panel.Netlist.Constraints.Select(c => panel.Of(c.Holds))));
+            .Table.And(panel.Constrained, panel.Space.Domain)
+            .Should()
+            .Be(
+                panel.Table.And(
+                    panel.Table.AllOf(panel.Netlist.Constraints.Select(c => panel.Of(c.Holds))),
+                    panel.Space.Domain
+                )
+            );
 
         void Same(string what, Diagram mine, IReadOnlySet<State> theirs) =>
             plain
