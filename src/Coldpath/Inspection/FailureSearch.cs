@@ -1,39 +1,16 @@
-using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Sequence;
-using Coldpath.Wiring;
 using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Inspection;
 
-/// <summary>A search in which a few parts may fail, made when first asked for.</summary>
-public sealed class FailureSearch
+/// <summary>A search in which one of a few failures of a sort may happen, made when first asked for.</summary>
+/// <param name="sort">Of what sort they are.</param>
+/// <param name="search">Makes it.</param>
+public sealed class FailureSearch(FailureSort sort, Func<Behaviour> search)
 {
-    private readonly Lazy<Behaviour> behaviour;
+    private readonly Lazy<Behaviour> behaviour = new(search);
 
-    /// <param name="netlist">In which just these can fail.</param>
-    /// <param name="most">How many of them may at a time.</param>
-    /// <param name="stop">Ends the search early.</param>
-    public FailureSearch(Netlist netlist, int most, CancellationToken stop)
-    {
-        behaviour = new(() => new(netlist, new DiagramTable(cancellation: stop), most));
-        Sorts = SortsOf(netlist);
-    }
-
-    /// <param name="made">A search that is there already.</param>
-    public FailureSearch(Behaviour made)
-    {
-        behaviour = new(made);
-        Sorts = SortsOf(made.Netlist);
-    }
-
-    /// <summary>Of what sorts its failures are.</summary>
-    public IReadOnlySet<FailureSort> Sorts { get; }
+    public FailureSort Sort => sort;
 
     public Behaviour Behaviour => behaviour.Value;
-
-    private static HashSet<FailureSort> SortsOf(Netlist netlist)
-    {
-        var sorts = new FailureSorts(netlist);
-        return [.. netlist.Variables.Where(v => v.Kind == VariableKind.Failure).Select(sorts.Of)];
-    }
 }

@@ -1,3 +1,4 @@
+using Coldpath.Circuit.Diagrams;
 using Coldpath.Circuit.Sequence;
 using Coldpath.Wiring;
 using Coldpath.Wiring.Failures;
@@ -10,7 +11,8 @@ internal sealed class FailureSearches
     private readonly Netlist whole;
     private readonly CancellationToken stop;
     private readonly Lazy<IReadOnlyList<string>> all;
-    private readonly Lazy<IReadOnlyList<FailureSearch>>[] failing;
+    private readonly Lazy<IReadOnlyList<FailureSearch>> single;
+    private readonly Lazy<IReadOnlyList<Behaviour>> none;
     private readonly Dictionary<string, Behaviour> judged = [];
 
     /// <param name="whole">The panel's netlist with its kinds' own failures.</param>
@@ -20,20 +22,30 @@ internal sealed class FailureSearches
         this.whole = whole;
         this.stop = stop;
         all = new(whole.AllFailures);
-        failing = [Begun(0), Begun(1)];
+        single = new(() =>
+            [
+                .. FailureParts
+                    .OfOneSort(whole)
+                    .Select(of => new FailureSearch(of.Sort, () => Search(of.Part, most: 1))),
+            ]
+        );
+        none = new(() => [.. Parts(0).Select(part => Search(part, most: 0))]);
     }
 
     /// <summary>Every failure there is, those of coils, controls and control wires too, in declared order.</summary>
     public IReadOnlyList<string> All => all.Value;
 
     /// <summary>One search for each few parts of one sort; together they cover every single failure.</summary>
-    public IReadOnlyList<FailureSearch> Single => failing[1].Value;
+    public IReadOnlyList<FailureSearch> Single => single.Value;
 
     /// <summary>One search for each few parts; together they cover every combination of so many.</summary>
     public IEnumerable<Behaviour> Failing(int most) =>
-        most <= 1
-            ? failing[most].Value.Select(search => search.Behaviour)
-            : Parts(most).Select(part => new FailureSearch(part, most, stop).Behaviour);
+        most switch
+        {
+            1 when Single.Count > 0 => Single.Select(search => search.Behaviour),
+            0 or 1 => none.Value,
+            _ => Parts(most).Select(part => Search(part, most)),
+        };
 
     /// <summary>What the panel can do while just these may fail, uncertain coils put to the solver.</summary>
     public Behaviour Judged(IReadOnlyCollection<string> failures)
@@ -66,6 +78,5 @@ internal sealed class FailureSearches
 
     private IEnumerable<Netlist> Parts(int most) => FailureParts.Of(whole, most);
 
-    private Lazy<IReadOnlyList<FailureSearch>> Begun(int most) =>
-        new(() => [.. Parts(most).Select(part => new FailureSearch(part, most, stop))]);
+    private Behaviour Search(Netlist part, int most) => new(part, new DiagramTable(cancellation: stop), most);
 }

@@ -13,14 +13,16 @@ public sealed class SingleFailures
 {
     private readonly Evidence evidence;
     private readonly Part sound;
-    private readonly Lazy<IReadOnlyList<Part>> parts;
+    private readonly Lazy<IReadOnlyList<(FailureSort Sort, Part Part)>> parts;
     private readonly Dictionary<string, Part> judged = [];
 
     public SingleFailures(Evidence evidence)
     {
         this.evidence = evidence;
-        sound = new(new FailureSearch(evidence.Behaviour), MayFollow);
-        parts = new(() => [.. evidence.FailingSingly.Select(search => new Part(search, MayFollow))]);
+        sound = new(() => evidence.Behaviour, MayFollow);
+        parts = new(() =>
+            [.. evidence.FailingSingly.Select(s => (s.Sort, new Part(() => s.Behaviour, MayFollow)))]
+        );
     }
 
     /// <summary>Each failure that starts the motor when nobody has given a command; none if it needs no failure to.</summary>
@@ -196,7 +198,9 @@ public sealed class SingleFailures
             ? []
             : FailureSet
                 .Minimal(
-                    parts.Value.Where(part => part.Has(sorts)).SelectMany(part => part.Ask(question, sets))
+                    parts
+                        .Value.Where(p => sorts.Length == 0 || sorts.Contains(p.Sort))
+                        .SelectMany(p => p.Part.Ask(question, sets))
                 )
                 .Where(set => set.Members.Count == 1)
                 .SelectMany(set =>
@@ -208,7 +212,7 @@ public sealed class SingleFailures
         var name = set.Members[0].Name;
         if (!judged.TryGetValue(name, out var part))
         {
-            part = new(new FailureSearch(evidence.Judged([name])), MayFollow);
+            part = new(() => evidence.Judged([name]), MayFollow);
             judged.Add(name, part);
         }
         return part;
@@ -239,27 +243,24 @@ public sealed class SingleFailures
     /// <summary>One of the searches with what it reaches, and what it reaches without a start command.</summary>
     private sealed class Part
     {
-        private readonly FailureSearch search;
+        private readonly Lazy<Behaviour> behaviour;
         private readonly Lazy<CutSets> any;
         private readonly Lazy<CutSets> unstarted;
         private readonly Lazy<Func<Transition, bool>> mayFollow;
         private readonly Dictionary<string, IReadOnlyList<FailureSet>> asked = [];
 
-        public Part(FailureSearch search, Func<Behaviour, Func<Transition, bool>> unstarting)
+        public Part(Func<Behaviour> search, Func<Behaviour, Func<Transition, bool>> unstarting)
         {
-            this.search = search;
+            behaviour = new(search);
             mayFollow = new(() => unstarting(Behaviour));
             any = new(() => new(Behaviour));
             unstarted = new(() => new(Behaviour, MayFollow));
         }
 
-        public Behaviour Behaviour => search.Behaviour;
+        public Behaviour Behaviour => behaviour.Value;
         public CutSets Any => any.Value;
         public CutSets Unstarted => unstarted.Value;
         public Func<Transition, bool> MayFollow => mayFollow.Value;
-
-        /// <summary>Some of its failures are of these sorts; of no sort given any.</summary>
-        public bool Has(FailureSort[] sorts) => sorts.Length == 0 || sorts.Any(search.Sorts.Contains);
 
         /// <summary>The answer to a question that several checks ask.</summary>
         public IReadOnlyList<FailureSet> Ask(string question, Func<Part, IReadOnlyList<FailureSet>> sets)

@@ -15,7 +15,7 @@ public static class FailureParts
     /// <returns>At least one netlist; the same failure may be in several.</returns>
     public static IEnumerable<Netlist> Of(Netlist netlist, int most, int groupSize = GroupSize)
     {
-        var groups = Groups(netlist, groupSize).ToArray();
+        var groups = Groups(netlist, groupSize).Select(g => g.Names).ToArray();
         if (most == 0 || groups.Length == 0)
             return [netlist.WithFailures(new HashSet<string>())];
         if (most == 1 || groups.Length == 1)
@@ -25,10 +25,16 @@ public static class FailureParts
             select netlist.WithFailures(groups[one].Concat(groups[other]).ToHashSet());
     }
 
-    /// <summary>Failures of one sort go together: most questions are of one sort.</summary>
-    private static IEnumerable<string[]> Groups(Netlist netlist, int groupSize) =>
+    /// <summary>Those in which one failure may happen, each of one sort: most questions are of one sort.</summary>
+    /// <returns>None for a panel in which nothing can fail.</returns>
+    public static IEnumerable<(FailureSort Sort, Netlist Part)> OfOneSort(Netlist netlist) =>
+        Groups(netlist, GroupSize).Select(g => (g.Sort, netlist.WithFailures(g.Names.ToHashSet())));
+
+    /// <summary>Parts that weld or jam come first: of several failures of a device the likeliest is told.</summary>
+    private static IEnumerable<(FailureSort Sort, string[] Names)> Groups(Netlist netlist, int groupSize) =>
         netlist
             .DifferentFailures()
             .GroupBy(f => f.Sort, f => f.Variable.Name)
-            .SelectMany(sort => sort.Chunk(groupSize));
+            .OrderBy(sort => sort.Key)
+            .SelectMany(sort => sort.Chunk(groupSize).Select(names => (sort.Key, names)));
 }
