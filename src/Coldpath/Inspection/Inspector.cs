@@ -1,3 +1,4 @@
+using System.Numerics;
 using Coldpath.Circuit.Diagrams;
 using Coldpath.Findings;
 
@@ -40,6 +41,15 @@ public static class Inspector
         var unused = Catalogue.Find("waiver-unused")!.Card;
         Finding[] judged = [.. InOrder(Waivers.Apply(evidence.Panel, Subsumption.Merge(findings), unused))];
         incomplete.AddRange(Doubts(judged));
+        var states = Unless(
+            incomplete,
+            () => (BigInteger?)evidence.Behaviour.Space.Count(evidence.Reachable)
+        );
+        var followed = Unless(incomplete, () => Followed(evidence).ToArray()) ?? [];
+        var proved = Unless(
+            incomplete,
+            () => evidence.Intents.Where(v => v.Proved).Select(v => v.Sentence).ToArray()
+        );
         return new()
         {
             Source = evidence.Source,
@@ -47,15 +57,29 @@ public static class Inspector
             Rules = evidence.Netlist.Rules,
             Complete = incomplete.Count == 0,
             Incomplete = [.. incomplete.Distinct()],
-            States = evidence.Behaviour.Space.Count(evidence.Reachable),
+            States = states,
             Failures = evidence.Failures,
             CanFail = evidence.AllFailures.Count,
             Findings = judged,
             ChecksMade = made,
             NotChecked = notMade,
-            Proved = [.. evidence.Intents.Where(v => v.Proved).Select(v => v.Sentence)],
-            Assumed = [.. evidence.Netlist.Assumed, .. Followed(evidence)],
+            Proved = proved ?? [],
+            Assumed = [.. evidence.Netlist.Assumed, .. followed],
         };
+    }
+
+    /// <summary>What is asked, unless the search is cut short.</summary>
+    private static T? Unless<T>(List<string> incomplete, Func<T> ask)
+    {
+        try
+        {
+            return ask();
+        }
+        catch (Exception cut) when (cut is DiagramLimitException or OperationCanceledException)
+        {
+            incomplete.Add("not every state was found");
+            return default;
+        }
     }
 
     /// <summary>By place, then by code: the order of the text, whatever order the checks came in.</summary>

@@ -6,14 +6,21 @@ namespace Coldpath.Sites;
 /// <param name="OneWay">It leads from <paramref name="A"/> to <paramref name="B"/> only.</param>
 /// <param name="Owner">The converter whose windings it couples; empty for any other link.</param>
 /// <param name="Device">The device whose element it is; empty for couplings.</param>
+/// <param name="Asks">What it asks of single variables; null for nothing.</param>
 internal sealed record Link(
     string A,
     string B,
     Grade Grade,
     bool OneWay = false,
     string Owner = "",
-    string Device = ""
-);
+    string Device = "",
+    IReadOnlyList<Need>? Asks = null
+)
+{
+    /// <summary>It goes with this converter or this device; empty for none.</summary>
+    public bool IsOut(string converter, string device) =>
+        (converter.Length > 0 && Owner == converter) || (device.Length > 0 && Device == device);
+}
 
 /// <summary>The links of a netlist, whatever its state: what may conduct, and how well.</summary>
 internal static class Links
@@ -21,10 +28,14 @@ internal static class Links
     public static IEnumerable<Link> Of(Netlist netlist) =>
         [.. Elements(netlist), .. Converters(netlist), .. netlist.Couplings.SelectMany(Coupled)];
 
-    private static IEnumerable<Link> Elements(Netlist netlist) =>
-        from element in netlist.Elements
-        where element.Closed is not Constant { Value: false }
-        select new Link(element.A, element.B, GradeOf(element.Type), Device: element.Device);
+    private static IEnumerable<Link> Elements(Netlist netlist)
+    {
+        var needs = new Needs(netlist);
+        return from element in netlist.Elements
+            where element.Closed is not Constant { Value: false }
+            let asks = element.Type == ElementType.Semiconductor ? [] : needs.Of(element.Closed)
+            select new Link(element.A, element.B, GradeOf(element.Type), Device: element.Device, Asks: asks);
+    }
 
     private static Grade GradeOf(ElementType type) =>
         type switch

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Coldpath.Panels.Sites;
 using Coldpath.Wiring;
 
@@ -12,9 +13,28 @@ internal sealed class Outlines
     private readonly Dictionary<(SitePart, Bundle), Outline> from = [];
     private readonly Dictionary<SitePart, List<Bundle>> bundles = [];
 
+    private readonly Site site;
+    private readonly bool welded;
+
+    /// <summary>The same when contacts may weld.</summary>
+    private readonly Lazy<Outlines> weldable;
+    private readonly int homes;
+    private readonly Arrivals arrivals;
+    private readonly ConcurrentDictionary<int, Lazy<Outlines>> wider = [];
+
     public Outlines(Site site)
+        : this(site, SiteParts.Of(site), welded: false, readers: 1) { }
+
+    /// <param name="site">The site.</param>
+    /// <param name="parts">Its parts.</param>
+    /// <param name="welded">Contacts may weld: what is never closed together may be passed on one way.</param>
+    /// <param name="readers">Of how many parts together the surroundings will be asked.</param>
+    private Outlines(Site site, IReadOnlyList<SitePart> parts, bool welded, int readers)
     {
-        Parts = SiteParts.Of(site);
+        (this.site, this.welded, homes) = (site, welded, readers + 1);
+        weldable = new(() => new Outlines(site, parts, welded: true, readers));
+        arrivals = new(homes);
+        Parts = parts;
         foreach (var part in Parts)
             bundles.Add(part, []);
         Bundles = [.. BundlesOf(site)];
@@ -27,18 +47,49 @@ internal sealed class Outlines
         Settle();
     }
 
+    /// <summary>The same site for so many readers together.</summary>
+    public Outlines For(int readers) =>
+        readers < homes
+            ? this
+            : wider.GetOrAdd(readers, n => new(() => new Outlines(site, Parts, welded, n))).Value;
+
     public IReadOnlyList<SitePart> Parts { get; }
 
     public IReadOnlyList<Bundle> Bundles { get; }
 
     public IReadOnlyList<Bundle> Of(SitePart part) => bundles[part];
 
-    /// <summary>What all others can do to a bundle's nets, as a part of it sees them.</summary>
-    public Outline Into(SitePart part, Bundle bundle) => From(bundle.Parts.Where(p => p != part), bundle);
+    /// <summary>What all others can do to the nets that these parts share with them.</summary>
+    public Around Around(params IReadOnlyCollection<SitePart> readers)
+    {
+        var tags = readers.Select(r => r.Tag).ToHashSet(StringComparer.Ordinal);
+        var own = Parts.Where(p => tags.Contains(p.Tag)).ToHashSet();
+        var kept = new Arrivals(homes);
+        var outside =
+            from bundle in own.SelectMany(p => bundles[p]).Distinct()
+            let others = bundle.Parts.Where(p => !own.Contains(p)).ToArray()
+            where others.Length > 0
+            select (bundle, others[0].Label, From(others, bundle, kept));
+        return new(
+            outside.ToArray(),
+            kept,
+            source => tags.Contains(source.Home),
+            welded ? null : weldable.Value.Around(readers)
+        );
+    }
 
     /// <summary>What these of its parts can do to a bundle's nets, with all that stands behind them.</summary>
-    public Outline From(IEnumerable<SitePart> parts, Bundle bundle) =>
-        Outline.OfAll(parts.Select(p => from[(p, bundle)]));
+    private Outline From(IEnumerable<SitePart> parts, Bundle bundle, Arrivals kept)
+    {
+        var all = parts.Select(p => from[(p, bundle)]).ToArray();
+        return all.Length == 1
+            ? all[0]
+            : new(
+                kept.Kept(all.SelectMany(o => o.Feeds)),
+                Outline.Best(all.SelectMany(o => o.Ties)),
+                [.. all.SelectMany(o => o.Power).Distinct().Order(StringComparer.Ordinal)]
+            );
+    }
 
     private IEnumerable<Bundle> BundlesOf(Site site)
     {
@@ -73,12 +124,13 @@ internal sealed class Outlines
 
     private Outline Find(SitePart part, Bundle to)
     {
-        var others = bundles[part].Where(b => b != to).Select(b => Into(part, b)).ToArray();
+        var others = bundles[part]
+            .Where(b => b != to)
+            .Select(b => From(b.Parts.Where(p => p != part), b, arrivals))
+            .ToArray();
         var ties = others
             .SelectMany(o => o.Ties)
-            .Select(t => new Link(part.Nets[t.A], part.Nets[t.B], t.Grade))
-            .SelectMany(l => new[] { l, l with { A = l.B, B = l.A } })
-            .ToLookup(l => l.A, StringComparer.Ordinal);
-        return new PartOutline(part, to, ties).Of(others);
+            .Select(t => new Link(part.Nets[t.A], part.Nets[t.B], t.Grade));
+        return new PartOutline(part, to, new Ways(part.Spread.With(ties), welded), arrivals).Of(others);
     }
 }

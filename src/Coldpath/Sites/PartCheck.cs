@@ -15,7 +15,7 @@ namespace Coldpath.Sites;
 internal sealed class PartCheck
 {
     private readonly Site site;
-    private readonly Outlines outlines;
+    private readonly Around around;
     private readonly SitePart part;
     private readonly IReadOnlyList<FedSupply> fed;
     private readonly StandIns standIns = new();
@@ -24,7 +24,8 @@ internal sealed class PartCheck
 
     public PartCheck(Site site, Outlines outlines, SitePart part)
     {
-        (this.site, this.outlines, this.part) = (site, outlines, part);
+        (this.site, this.part) = (site, part);
+        around = outlines.Around(part);
         fed = FedSupply.Of(part);
         own = part.Member is { } member
             ? member.Bound.Netlist! with
@@ -80,15 +81,9 @@ internal sealed class PartCheck
 
     private Stub Surroundings() =>
         new Surroundings(own, fed, s => s.Home == part.Tag ? net => net : null).Stub(
-            [
-                .. outlines
-                    .Of(part)
-                    .Select(b => (standIns.For(Label(b)), standIns.For(outlines.Into(part, b), part.Tag))),
-            ],
+            [.. around.Neighbours.Select(n => (standIns.For(n.Label), standIns.For(n.Into, part.Tag)))],
             joint => part.Nets[joint]
         );
-
-    private string Label(Bundle bundle) => bundle.Parts.First(p => p != part).Label;
 
     private SourceText Source => part.Member?.Source ?? site.Own.Panel.Devices[0].Span.Source;
 
@@ -119,8 +114,7 @@ internal sealed class PartCheck
 
     private IEnumerable<Finding> Unfit() =>
         from supply in fed
-        from bundle in outlines.Of(part)
-        let outline = outlines.Into(part, bundle)
+        from outline in around.Neighbours.Select(n => n.Into)
         from source in outline.Feeds.Select(f => f.Source).Distinct()
         where supply.IsFedBy(source, outline) && !supply.Fits(source, outline)
         select SupplyUnfit.Finding(part.Member!, supply, source, outline);
@@ -133,25 +127,24 @@ internal sealed class PartCheck
         foreach (var foreign in Foreign().GroupBy(f => (f.Source.Name, f.Through.Isolator?.Tag)))
             yield return $"{Evidence.Some(foreign.Select(f => part.Nets[f.Joint]))} may be live from {foreign.Key.Name} "
                 + $"whatever is open here: {foreign.Key.Tag ?? "nothing that is known"} isolates it";
+        foreach (var alike in around.StandFor)
+            yield return $"what is said of {alike[0].Name} and {alike[1].Name} is as true of "
+                + $"{Evidence.Some(alike.Skip(2).Select(s => s.Name))}, which nothing but the name tells from them";
     }
 
     /// <summary>Conductors from elsewhere that arrive through switches, and not at a supply that the site feeds.</summary>
-    private IEnumerable<Feed> Foreign()
-    {
-        var all = Outline.OfAll(outlines.Of(part).Select(b => outlines.Into(part, b)));
-        return all.Feeds.Where(f =>
-            f.Grade < Grade.Loose
+    private IEnumerable<Feed> Foreign() =>
+        around.Feeds.Where(f =>
+            !f.IsLoose
             && f.Source.Home != part.Tag
-            && !f.Source.Earthed.Contains(f.Conductor.Name)
+            && !f.IsEarthed
             && !fed.Any(s => s.Joints.Values.Contains(f.Joint))
             && part.Member is not null
         );
-    }
 
     private IEnumerable<string> Feeding(FedSupply supply) =>
-        outlines
-            .Of(part)
-            .Select(b => outlines.Into(part, b))
+        around
+            .Neighbours.Select(n => n.Into)
             .SelectMany(o => o.Feeds.Select(f => f.Source).Distinct().Where(s => supply.IsFedBy(s, o)))
             .Select(s => s.Name)
             .Order(StringComparer.Ordinal);

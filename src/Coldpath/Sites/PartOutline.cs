@@ -4,23 +4,32 @@ using Coldpath.Wiring.Failures;
 namespace Coldpath.Sites;
 
 /// <summary>What one part can do to one bundle's nets.</summary>
-/// <param name="ties">What stands behind the part's other bundles may link of its nets.</param>
-internal sealed class PartOutline(SitePart part, Bundle to, ILookup<string, Link> ties)
+/// <param name="ways">In the part, and through what stands behind its other bundles.</param>
+/// <param name="kept">What has to be passed on.</param>
+internal sealed class PartOutline(SitePart part, Bundle to, Ways ways, Arrivals kept)
 {
+    private readonly Dictionary<(string, Grade, string, string), Passage> passages = [];
+
     /// <param name="others">What stands behind its other bundles.</param>
     public Outline Of(IReadOnlyList<Outline> others)
     {
-        var arriving = others.SelectMany(o => o.Feeds);
+        var arriving = others.SelectMany(o => o.Feeds).ToArray();
         var power = PowerNets.Of(part.Netlist, others.SelectMany(o => o.Power).Select(j => part.Nets[j]));
         var own =
             from source in part.Sources
             from conductor in source.Supply.Conductors
-            let begins = new Feed(source, conductor, "", Grade.Solid, BehindConverter(source, arriving))
+            let begins = new Feed(
+                kept.Alone(source),
+                conductor,
+                "",
+                Grade.Solid,
+                BehindConverter(source, arriving)
+            )
             from feed in Feeds(begins, conductor.Net, source.Supply.Name)
             select feed;
         var passing = arriving.SelectMany(f => Feeds(f, part.Nets[f.Joint], ""));
         return new Outline(
-            Outline.Best(own.Concat(passing)),
+            kept.Kept(own.Concat(passing)),
             Outline.Best(Ties()),
             [.. to.Joints.Where(j => power.Contains(part.Nets[j])).Order(StringComparer.Ordinal)]
         );
@@ -46,53 +55,57 @@ internal sealed class PartOutline(SitePart part, Bundle to, ILookup<string, Link
             part.Isolators.FirstOrDefault(d => !reaching.Any(f => Reaches(f.Net, converter.Inputs, d.Tag))) is
             { } own
         )
-            return new Through(own with { Tag = part.Prefix + own.Tag }, false);
+            return new Through(Named(own), false);
         var isolators = reaching.Select(f => f.Isolator).Distinct().ToArray();
         return isolators is [{ } only] ? new Through(only, false) : Through.Nothing;
     }
 
     private bool Reaches(string net, IReadOnlyList<string> inputs, string without)
     {
-        var reached = part.Spread.Reach(net, Grade.Solid, more: ties, without: without);
-        return inputs.Any(n => reached.TryGetValue(n, out var grade) && grade < Grade.Loose);
+        return inputs.Any(n => ways.Best(net, Grade.Solid, n, without: without).Grade < Grade.Loose);
     }
 
-    private IEnumerable<Feed> Feeds(Feed origin, string net, string but)
+    private IEnumerable<Feed> Feeds(Feed origin, string net, string but) =>
+        from joint in to.Joints
+        from feed in Passed(net, origin.Grade, but, part.Nets[joint]).Of(origin)
+        select feed with
+        {
+            Joint = joint,
+        };
+
+    private Passage Passed(string start, Grade grade, string but, string end)
     {
-        var reached = part.Spread.Reach(net, origin.Grade, but, ties);
-        foreach (var joint in to.Joints)
-            if (reached.TryGetValue(part.Nets[joint], out var at))
-                yield return origin with
-                {
-                    Joint = joint,
-                    Grade = at,
-                    Through = at < Grade.Loose ? Passed(origin, net, but, part.Nets[joint]) : Through.Nothing,
-                };
+        var key = (start, grade, but, end);
+        if (!passages.TryGetValue(key, out var passage))
+            passages.Add(key, passage = Find(start, grade, but, end));
+        return passage;
     }
 
-    /// <summary>The nearest isolator is this part's own, if all ways pass one here.</summary>
-    private Through Passed(Feed origin, string start, string but, string end)
+    private Passage Find(string start, Grade grade, string but, string end)
     {
-        var isolator = part.Isolators.FirstOrDefault(d => Parts(d.Tag));
-        var clears = origin.Through.Clears || part.Clearing.Any(Parts);
-        return new Through(
-            isolator is null ? origin.Through.Isolator : isolator with { Tag = part.Prefix + isolator.Tag },
-            clears
+        var (at, passed) = ways.Best(start, grade, end, but);
+        if (at == Reached.Not)
+            return Passage.None;
+        var isolators = part.Isolators.Where(d => passed.Contains(d.Tag)).ToArray();
+        var strong = isolators.FirstOrDefault(d => at < Grade.Loose && Without(d.Tag) >= Grade.Loose);
+        return new(
+            at,
+            Named(strong),
+            at < Grade.Loose && part.Clearing.Any(d => passed.Contains(d) && Without(d) >= Grade.Loose),
+            at == Grade.Loose || (strong is not null && Without(strong.Tag) == Grade.Loose),
+            Named(isolators.FirstOrDefault(d => Without(d.Tag) == Reached.Not))
         );
 
-        bool Parts(string device) =>
-            !part.Spread.Reach(start, origin.Grade, but, ties, device).TryGetValue(end, out var grade)
-            || grade == Grade.Loose;
+        Grade Without(string device) => ways.Best(start, grade, end, but, device).Grade;
     }
 
-    private IEnumerable<Tie> Ties()
-    {
-        for (var i = 0; i < to.Joints.Count; i++)
-        {
-            var reached = part.Spread.Reach(part.Nets[to.Joints[i]], Grade.Solid, more: ties);
-            foreach (var other in to.Joints.Skip(i + 1))
-                if (reached.TryGetValue(part.Nets[other], out var grade))
-                    yield return new Tie(to.Joints[i], other, grade);
-        }
-    }
+    private NetlistDevice? Named(NetlistDevice? own) =>
+        own is null ? null : own with { Tag = part.Prefix + own.Tag };
+
+    private IEnumerable<Tie> Ties() =>
+        from i in Enumerable.Range(0, to.Joints.Count)
+        from other in to.Joints.Skip(i + 1)
+        let grade = ways.Best(part.Nets[to.Joints[i]], Grade.Solid, part.Nets[other]).Grade
+        where grade != Reached.Not
+        select new Tie(to.Joints[i], other, grade);
 }

@@ -5,21 +5,30 @@ using Coldpath.Wiring;
 namespace Coldpath.Sites;
 
 /// <summary>Some parts of a site as one netlist, the rest standing for what it may do to them.</summary>
-internal sealed class Scope(Site site, Outlines outlines, IReadOnlyCollection<SitePart> parts)
+internal sealed class Scope
 {
-    private readonly SiteNets nets = new(outlines.Parts);
-    private readonly SitePart[] chosen = [.. outlines.Parts.Where(parts.Contains)];
+    private readonly Site site;
+    private readonly Outlines outlines;
+    private readonly SiteNets nets;
+    private readonly SitePart[] chosen;
+
+    /// <param name="site">The site.</param>
+    /// <param name="all">Of the site, for any number of readers.</param>
+    /// <param name="parts">Those of it that are followed.</param>
+    public Scope(Site site, Outlines all, IReadOnlyCollection<SitePart> parts)
+    {
+        this.site = site;
+        outlines = parts.Count < all.Parts.Count ? all.For(parts.Count) : all;
+        nets = new(outlines.Parts);
+        var tags = parts.Select(p => p.Tag).ToHashSet(StringComparer.Ordinal);
+        chosen = [.. outlines.Parts.Where(p => tags.Contains(p.Tag))];
+    }
 
     /// <summary>In the site's names, failures included; with the site's own intents.</summary>
     public Netlist Netlist()
     {
         var joined = Joined(chosen);
-        var neighbours =
-            from bundle in outlines.Bundles
-            let outside = bundle.Parts.Where(p => !parts.Contains(p)).ToArray()
-            where outside.Length > 0 && outside.Length < bundle.Parts.Count
-            select (outside[0].Label, outlines.From(outside, bundle));
-        return new Surroundings(joined, [], HomeOf).With([.. neighbours], nets.At);
+        return new Surroundings(joined, [], HomeOf).With(outlines.Around(chosen).Neighbours, nets.At);
     }
 
     /// <summary>What the chosen parts are made of, in the site's names.</summary>
@@ -44,7 +53,7 @@ internal sealed class Scope(Site site, Outlines outlines, IReadOnlyCollection<Si
             : [];
 
     private Func<string, string>? HomeOf(Source source) =>
-        parts.FirstOrDefault(p => p.Tag == source.Home) is { } home ? net => nets.Of(home, net) : null;
+        chosen.FirstOrDefault(p => p.Tag == source.Home) is { } home ? net => nets.Of(home, net) : null;
 
     private Netlist Joined(IReadOnlyList<SitePart> chosen)
     {

@@ -29,11 +29,7 @@ internal static class ScopeParts
             );
 
     private static IEnumerable<Source> Sources(Outlines outlines, SitePart part) =>
-        outlines
-            .Of(part)
-            .SelectMany(b => Outline.Deciding(outlines.Into(part, b).Feeds))
-            .Select(f => f.Source)
-            .Distinct();
+        outlines.Around(part).Feeds.Where(f => !f.IsLoose).Select(f => f.Source).Distinct();
 
     /// <summary>Breadth first; empty when they are not joined at all.</summary>
     private static IReadOnlyList<SitePart> Way(Outlines outlines, SitePart from, SitePart to)

@@ -18,6 +18,8 @@ internal sealed class SitePart(
 )
 {
     private IReadOnlyList<Source>? sources;
+    private IReadOnlyList<NetlistDevice>? isolators;
+    private IReadOnlyList<string>? clearing;
     private readonly Lazy<Spread> spread = new(() => new Spread(netlist));
 
     public string Tag => tag;
@@ -41,12 +43,12 @@ internal sealed class SitePart(
     public Spread Spread => spread.Value;
 
     /// <summary>Isolating devices with a position of their own.</summary>
-    public IEnumerable<NetlistDevice> Isolators =>
-        Netlist.Devices.Where(d => d.Isolates is { Variable: not null, Rank: 1 });
+    public IReadOnlyList<NetlistDevice> Isolators =>
+        isolators ??= [.. Netlist.Devices.Where(d => d.Isolates is { Variable: not null, Rank: 1 })];
 
     /// <summary>Tags of devices that open on a short.</summary>
-    public IEnumerable<string> Clearing =>
-        Netlist.Devices.Where(d => d.OpensOnShort.Count > 0).Select(d => d.Tag);
+    public IReadOnlyList<string> Clearing =>
+        clearing ??= [.. Netlist.Devices.Where(d => d.OpensOnShort.Count > 0).Select(d => d.Tag)];
 
     /// <summary>Supplies and converters' outputs, as others see them.</summary>
     public IReadOnlyList<Source> Sources => sources ??= [.. FindSources()];
@@ -54,8 +56,10 @@ internal sealed class SitePart(
     private IEnumerable<Source> FindSources()
     {
         var earthed = Spread.Earthed(Netlist);
-        return from supply in Netlist.Supplies.Concat(Netlist.Converters.Select(c => c.Output))
+        var supplies = Netlist.Supplies.Concat(Netlist.Converters.Select(c => c.Output)).ToArray();
+        return from supply in supplies
             let bonded = supply.Conductors.Where(c => earthed.Contains(c.Net)).Select(c => c.Name)
-            select new Source(Prefix + supply.Name, Tag, supply, new EquatableList<string>(bonded));
+            let isSynchronised = supplies.Count(s => s.Group == supply.Group) > 1
+            select new Source(Prefix + supply.Name, Tag, supply, [.. bonded], isSynchronised);
     }
 }

@@ -8,72 +8,73 @@ namespace Coldpath.Sites;
 /// </summary>
 internal sealed class Spread
 {
-    private readonly Dictionary<string, List<Link>> from = new(StringComparer.Ordinal);
-    private readonly HashSet<string> earthed;
+    private readonly IReadOnlyDictionary<string, int> places;
+    private readonly bool[] earthed;
+    private readonly List<Hop>[][] layers;
 
     public Spread(Netlist netlist)
-        : this(Links.Of(netlist), Earthed(netlist)) { }
-
-    private Spread(IEnumerable<Link> links, HashSet<string> earthed)
     {
-        this.earthed = earthed;
-        foreach (var link in links)
-            Add(link);
+        places = netlist.Nets.Index().ToDictionary(n => n.Item, n => n.Index, StringComparer.Ordinal);
+        var atEarth = Earthed(netlist);
+        earthed = [.. netlist.Nets.Select(atEarth.Contains)];
+        layers = [Hops(Links.Of(netlist))];
     }
+
+    private Spread(Spread within, IEnumerable<Link> more)
+    {
+        (places, earthed) = (within.places, within.earthed);
+        layers = [.. within.layers, Hops(more)];
+    }
+
+    /// <summary>The same with more links between its nets.</summary>
+    public Spread With(IEnumerable<Link> more) => new(this, more);
 
     /// <summary>The best grade at which each net is reached; the start itself is among them.</summary>
     /// <param name="start">A net.</param>
     /// <param name="grade">The grade at which it is reached.</param>
     /// <param name="but">A converter whose windings are left out: its own output does not come back through them.</param>
     /// <param name="without">A device whose elements are taken out.</param>
-    /// <param name="more">Links beside the netlist's own.</param>
-    public IReadOnlyDictionary<string, Grade> Reach(
+    /// <param name="passing">What variables are at; null for anything.</param>
+    public Reached Reach(
         string start,
         Grade grade,
         string but = "",
-        ILookup<string, Link>? more = null,
-        string without = ""
+        string without = "",
+        Passing? passing = null
     )
     {
-        var reached = new Dictionary<string, Grade>(StringComparer.Ordinal) { [start] = grade };
-        var waiting = new PriorityQueue<string, Grade>([(start, grade)]);
-        while (waiting.TryDequeue(out var net, out var at))
-        {
-            if (reached[net] < at || (net != start && earthed.Contains(net)))
-                continue;
-            foreach (var link in Leaving(net, more).Where(l => !IsOut(l, but, without)))
-            {
-                var next = (Grade)Math.Max((int)at, (int)link.Grade);
-                if (reached.TryGetValue(link.B, out var known) && known <= next)
-                    continue;
-                reached[link.B] = next;
-                waiting.Enqueue(link.B, next);
-            }
-        }
+        passing ??= Passing.Anything;
+        var first = places[start];
+        var reached = new Reached(places, first, grade);
+        Stack<int>[] waiting = [new(), new(), new()];
+        waiting[(int)grade].Push(first);
+        for (var at = grade; at <= Grade.Loose; at++)
+            while (waiting[(int)at].TryPop(out var net))
+                if (reached[net] == at && (net == first || !earthed[net]))
+                    foreach (var layer in layers)
+                    foreach (var hop in layer[net])
+                        if (
+                            !hop.Link.IsOut(but, without)
+                            && passing.Lets(hop.Link)
+                            && reached.Improve(net, hop, at) is { } better
+                        )
+                            waiting[(int)better].Push(hop.To);
         return reached;
     }
 
-    private static bool IsOut(Link link, string but, string without) =>
-        (but.Length > 0 && link.Owner == but) || (without.Length > 0 && link.Device == without);
-
-    private IEnumerable<Link> Leaving(string net, ILookup<string, Link>? more)
+    private List<Hop>[] Hops(IEnumerable<Link> links)
     {
-        IEnumerable<Link> own = from.TryGetValue(net, out var links) ? links : [];
-        return more is null ? own : own.Concat(more[net]);
-    }
-
-    private void Add(Link link)
-    {
-        Of(link.A).Add(link);
-        if (!link.OneWay)
-            Of(link.B).Add(link with { A = link.B, B = link.A });
-    }
-
-    private List<Link> Of(string net)
-    {
-        if (!from.TryGetValue(net, out var links))
-            from.Add(net, links = []);
-        return links;
+        var from = new List<Hop>[places.Count];
+        for (var place = 0; place < from.Length; place++)
+            from[place] = [];
+        foreach (var link in links)
+        {
+            var (a, b) = (places[link.A], places[link.B]);
+            from[a].Add(new(b, link));
+            if (!link.OneWay)
+                from[b].Add(new(a, link));
+        }
+        return from;
     }
 
     /// <summary>The earth, and nets wired to it.</summary>

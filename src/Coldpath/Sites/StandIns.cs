@@ -6,7 +6,7 @@ namespace Coldpath.Sites;
 internal sealed class StandIns
 {
     private readonly Dictionary<string, string> standIns = new(StringComparer.Ordinal);
-    private readonly Dictionary<Source, Source> sources = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Source, Source> sources = [];
 
     /// <summary>The stand-in for a name, the same one each time.</summary>
     public string For(string name)
@@ -24,12 +24,13 @@ internal sealed class StandIns
         outline with
         {
             Feeds = [.. outline.Feeds.Select(f => f.Source.Home == own ? f : For(f))],
+            Welded = [.. outline.Welded.Select(f => f.Source.Home == own ? f : For(f))],
         };
 
     private Feed For(Feed feed) =>
         feed with
         {
-            Source = For(feed.Source),
+            Sources = new Alike([For(feed.Source)]),
             Through = feed.Through.Isolator is { } isolator
                 ? feed.Through with
                 {
@@ -50,7 +51,7 @@ internal sealed class StandIns
     private Source For(Source source)
     {
         if (!sources.TryGetValue(source, out var standIn))
-            sources.Add(source, standIn = source with { Name = For(source.Name), Home = "" });
+            sources.Add(source, standIn = source.Called(For(source.Name)));
         return standIn;
     }
 }

@@ -1,4 +1,5 @@
 using Coldpath.Wiring;
+using Coldpath.Wiring.Failures;
 
 namespace Coldpath.Sites;
 
@@ -12,7 +13,7 @@ internal sealed class Stub
     private const string Closed = "closed";
 
     private readonly Func<string, string> netOf;
-    private readonly StubGuards guards = new();
+    private readonly StubGuards guards;
     private readonly List<Element> elements = [];
     private readonly List<Supply> supplies = [];
     private readonly List<Variable> variables = [];
@@ -22,7 +23,11 @@ internal sealed class Stub
 
     /// <param name="earth">The netlist's earth.</param>
     /// <param name="netOf">The netlist's net at a joint.</param>
-    public Stub(string earth, Func<string, string> netOf) => (this.earth, this.netOf) = (earth, netOf);
+    public Stub(string earth, Func<string, string> netOf)
+    {
+        (this.earth, this.netOf) = (earth, netOf);
+        guards = new StubGuards(variables);
+    }
 
     /// <summary>
     /// A load that may take current from nets of joints. It always stands there: with a load that comes and goes nothing
@@ -75,7 +80,19 @@ internal sealed class Stub
     /// <param name="source">As its own part describes it.</param>
     /// <param name="group">Sources of one group share their angle reference.</param>
     /// <param name="feeds">Where its conductors arrive, and how.</param>
-    public void Feed(Source source, string group, IReadOnlyList<Feed> feeds)
+    /// <param name="welded">Only once a contact elsewhere has welded.</param>
+    public void Feed(Source source, string group, IReadOnlyList<Feed> feeds, bool welded = false)
+    {
+        if (!supplies.Exists(s => s.Name == source.Name))
+            AddSupply(source, group);
+        var given = welded ? LetIn(source.Name, source.Name) : Expression.True;
+        foreach (var arriving in feeds.Where(f => !f.IsLoose).GroupBy(f => f.Conductor.Name))
+            Arrive(source, [.. arriving], given);
+        foreach (var feed in feeds.Where(f => f.IsLoose))
+            Arrive(source, feed, ThroughLoads(source.Name, netOf(feed.Joint), given));
+    }
+
+    private void AddSupply(Source source, string group)
     {
         var presence = Free(source.Name, source.Name, "present", "absent");
         var present = new VariableIs(presence.Name, "present");
@@ -89,14 +106,13 @@ internal sealed class Stub
                 Conductors = [.. source.Supply.Conductors.Select(c => Conductor(source, c))],
             }
         );
-        foreach (var arriving in feeds.GroupBy(f => f.Conductor.Name))
-            Arrive(source, [.. arriving]);
     }
 
     /// <summary>A source of the netlist itself that may come back from outside.</summary>
     /// <param name="feeds">Where its conductors arrive, and how.</param>
     /// <param name="netOfOwn">The netlist's net of a conductor, by the net it has where it is at home.</param>
-    public void Return(IEnumerable<Feed> feeds, Func<string, string> netOfOwn)
+    /// <param name="welded">Only once a contact elsewhere has welded.</param>
+    public void Return(IEnumerable<Feed> feeds, Func<string, string> netOfOwn, bool welded = false)
     {
         foreach (var feed in feeds)
         {
@@ -104,9 +120,21 @@ internal sealed class Stub
             if (from == to)
                 continue;
             var label = $"{feed.Source.Name} outside";
-            var variable = Free($"{label}.{from}-{to}", label, Open, Closed);
-            Add($"{label}.{from}-{to}", label, from, to, feed.Grade, new VariableIs(variable.Name, Closed));
+            var given = welded ? LetIn(feed.Source.Name, label) : Expression.True;
+            var closed = feed.IsLoose
+                ? ThroughLoads(label, to, given)
+                : FreeContact($"{label}.{from}-{to}", label, given);
+            Add($"{label}.{from}-{to}", label, from, to, feed.Grade, closed);
         }
+    }
+
+    /// <summary>A contact in another panel has welded: with that the source comes where it never does otherwise.</summary>
+    private VariableIs LetIn(string source, string device)
+    {
+        var name = $"{source}.let-in";
+        if (!variables.Exists(v => v.Name == name))
+            variables.Add(FailureVariable.Of(name, device, FailureClass.Contact, Expression.True));
+        return new VariableIs(name, FailureVariable.Yes);
     }
 
     /// <summary>All of it in one text: stubs of one text are the same.</summary>
@@ -134,7 +162,7 @@ internal sealed class Stub
             Nets = [.. netlist.Nets, .. nets, .. guards.Nets],
             Elements = [.. netlist.Elements, .. elements, .. guards.Elements],
             Supplies = [.. netlist.Supplies, .. supplies],
-            Variables = [.. netlist.Variables, .. variables, .. guards.Variables],
+            Variables = [.. netlist.Variables, .. variables],
             Loads = [.. netlist.Loads, .. loads],
             Devices = [.. netlist.Devices, .. Devices(), .. guards.Devices],
             Powered = [.. guards.Powered, .. netlist.Powered],
@@ -145,7 +173,13 @@ internal sealed class Stub
             .Select(e => e.Device)
             .Concat(variables.Select(v => v.Device))
             .Distinct()
-            .Select(tag => new NetlistDevice { Tag = tag, Kind = "other panel" });
+            .Where(tag => !guards.Has(tag))
+            .Select(tag => new NetlistDevice
+            {
+                Tag = tag,
+                Kind = "other panel",
+                Elsewhere = true,
+            });
 
     private SupplyConductor Conductor(Source source, SupplyConductor conductor)
     {
@@ -168,23 +202,35 @@ internal sealed class Stub
     private static string NetOf(Source source, SupplyConductor conductor) =>
         $"{source.Name} {conductor.Name}";
 
+    /// <summary>What comes through loads to the terminals of one device comes to all of them or to none.</summary>
+    private Expression ThroughLoads(string label, string net, Expression given)
+    {
+        var name = $"{label} through loads at {DeviceOf(net)}{(given is Constant ? "" : " by a weld")}";
+        return variables.Exists(v => v.Name == name)
+            ? Expression.AllOf(given, new VariableIs(name, Closed))
+            : FreeContact(name, label, given);
+    }
+
+    private Expression FreeContact(string name, string device, Expression given) =>
+        Expression.AllOf(given, new VariableIs(Free(name, device, Open, Closed, given).Name, Closed));
+
     /// <summary>
     /// Where a conductor may arrive at several nets, each arrival is a contact of its own. What isolates it and what
     /// clears a short on its way stands in between.
     /// </summary>
-    private void Arrive(Source source, IReadOnlyList<Feed> feeds)
+    private void Arrive(Source source, IReadOnlyList<Feed> feeds, Expression given)
     {
         foreach (var feed in feeds)
         {
-            var from = Guarded(source, feed);
-            var closed = Expression.True;
-            if (feeds.Count > 1)
-            {
-                var variable = Free($"{from} at {netOf(feed.Joint)}", source.Name, Open, Closed);
-                closed = new VariableIs(variable.Name, Closed);
-            }
-            Add($"{from}-{netOf(feed.Joint)}", source.Name, from, netOf(feed.Joint), feed.Grade, closed);
+            var name = $"{Guarded(source, feed)} at {netOf(feed.Joint)}";
+            Arrive(source, feed, feeds.Count > 1 ? FreeContact(name, source.Name, given) : given);
         }
+    }
+
+    private void Arrive(Source source, Feed feed, Expression closed)
+    {
+        var from = Guarded(source, feed);
+        Add($"{from}-{netOf(feed.Joint)}", source.Name, from, netOf(feed.Joint), feed.Grade, closed);
     }
 
     private string Guarded(Source source, Feed feed)
@@ -220,7 +266,7 @@ internal sealed class Stub
         );
 
     /// <summary>Changes by itself at any time, which is the most that the other side can do.</summary>
-    private Variable Free(string name, string device, string rest, string other)
+    private Variable Free(string name, string device, string rest, string other, Expression? given = null)
     {
         var variable = new Variable
         {
@@ -231,8 +277,8 @@ internal sealed class Stub
             Rest = rest,
             Moves =
             [
-                new(rest, other, Mover.Process, Expression.True, Expression.False),
-                new(other, rest, Mover.Process, Expression.True, Expression.False),
+                new(rest, other, Mover.Process, given ?? Expression.True, Expression.False),
+                new(other, rest, Mover.Process, given ?? Expression.True, Expression.False),
             ],
         };
         variables.Add(variable);

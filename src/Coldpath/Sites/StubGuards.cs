@@ -3,14 +3,14 @@ using Coldpath.Wiring;
 namespace Coldpath.Sites;
 
 /// <summary>Devices elsewhere on the way of a foreign source: one that isolates it, one that clears a short.</summary>
-internal sealed class StubGuards
+/// <param name="variables">Takes theirs beside those of the sources, which keeps what moves together close together.</param>
+internal sealed class StubGuards(List<Variable> variables)
 {
     private readonly Dictionary<string, (NetlistDevice Device, List<Element> Poles)> devices = new(
         StringComparer.Ordinal
     );
 
     public List<string> Nets { get; } = [];
-    public List<Variable> Variables { get; } = [];
     public IEnumerable<Element> Elements => devices.Values.SelectMany(d => d.Poles);
     public IEnumerable<Operation> Powered =>
         devices
@@ -33,14 +33,27 @@ internal sealed class StubGuards
             }
         );
 
+    public bool Has(string tag) => devices.ContainsKey(tag);
+
     /// <summary>The net behind a device that opens on a short.</summary>
     public string Clearing(string source, string net)
     {
         var tag = $"protection of {source}";
         if (!devices.ContainsKey(tag))
         {
-            devices.Add(tag, (new NetlistDevice { Tag = tag, Kind = "other panel" }, []));
-            Variables.Add(Opening(tag, VariableKind.Trip, "whole", "blown"));
+            devices.Add(
+                tag,
+                (
+                    new NetlistDevice
+                    {
+                        Tag = tag,
+                        Kind = "other panel",
+                        Elsewhere = true,
+                    },
+                    []
+                )
+            );
+            variables.Add(Opening(tag, VariableKind.Trip, "whole", "blown"));
         }
         return Pole(tag, net, new VariableIs(tag, "whole"), ElementType.Thermal);
     }
@@ -57,9 +70,10 @@ internal sealed class StubGuards
                 Kind = isolator.Kind,
                 Place = isolator.Place,
                 Isolates = isolates,
+                Elsewhere = true,
             };
             devices.Add(isolator.Tag, (device, []));
-            Variables.Add(Opening(isolator.Tag, VariableKind.Position, "open", "closed"));
+            variables.Add(Opening(isolator.Tag, VariableKind.Position, "open", "closed"));
         }
         return Pole(isolator.Tag, net, new VariableIs(isolator.Tag, "closed"), ElementType.Contact);
     }

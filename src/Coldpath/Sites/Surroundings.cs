@@ -31,13 +31,18 @@ internal sealed class Surroundings(
         var stub = new Stub(netlist.Earth, netOf);
         foreach (var (label, outline) in neighbours)
             AddLinks(stub, label, outline, netOf);
-        var all = Outline.OfAll(neighbours.Select(n => n.Outline));
-        var strays = Outline.Deciding(all.Feeds.Where(f => IsStray(f, all)));
-        foreach (var feeds in strays.GroupBy(f => f.Source))
-            if (homeOf(feeds.Key) is { } ownNet)
-                stub.Return(feeds, ownNet);
+        var all = Outline.Together(neighbours.Select(n => n.Outline));
+        var strays = all.Feeds.Where(f => IsStray(f, all)).ToLookup(f => homeOf(f.Source) is not null);
+        var foreign = Arrivals.Deciding(strays[false]).ToArray();
+        foreach (var feeds in Arrivals.Returning(strays[true], foreign).GroupBy(f => f.Source))
+            stub.Return(feeds, homeOf(feeds.Key)!);
+        foreach (var feeds in foreign.GroupBy(f => f.Source))
+            stub.Feed(feeds.Key, GroupOf(feeds.Key, all), [.. feeds]);
+        foreach (var feeds in all.Welded.GroupBy(f => f.Source))
+            if (homeOf(feeds.Key) is { } netOfOwn)
+                stub.Return(feeds, netOfOwn, welded: true);
             else
-                stub.Feed(feeds.Key, GroupOf(feeds.Key, all), [.. feeds]);
+                stub.Feed(feeds.Key, GroupOf(feeds.Key, all), [.. feeds], welded: true);
         return stub;
     }
 
@@ -103,9 +108,8 @@ internal sealed class Surroundings(
         var reached =
             from supply in supplies
             from conductor in supply.Conductors
-            from net in spread.Reach(conductor.Net, Grade.Solid, supply.Name)
-            where net.Value == Grade.Solid
-            select (Net: net.Key, By: $"{supply.Name} {conductor.Name}");
+            from net in spread.Reach(conductor.Net, Grade.Solid, supply.Name).At(Grade.Solid)
+            select (Net: net, By: $"{supply.Name} {conductor.Name}");
         return reached.ToLookup(r => r.Net, r => r.By, StringComparer.Ordinal);
     }
 

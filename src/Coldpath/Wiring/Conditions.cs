@@ -3,6 +3,10 @@ namespace Coldpath.Wiring;
 /// <summary>A netlist with every condition in it rewritten, and the rewritings that are needed.</summary>
 public static class Conditions
 {
+    /// <summary>Tags of the devices that stand for things in other panels.</summary>
+    public static HashSet<string> DevicesElsewhere(this Netlist netlist) =>
+        [.. netlist.Devices.Where(d => d.Elsewhere).Select(d => d.Tag)];
+
     /// <summary>
     /// The netlist without its failure variables: every condition has them at rest. A search in which no failure may
     /// occur never leaves these states, and is far smaller without the variables.

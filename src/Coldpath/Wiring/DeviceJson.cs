@@ -12,6 +12,8 @@ internal static class DeviceJson
         json.WriteOptional("place", device.Place);
         json.WriteString("use", NameOf(device.Use));
         json.WriteBoolean("emergency", device.Emergency);
+        if (device.Elsewhere)
+            json.WriteBoolean("elsewhere", true);
         json.WriteObjects("protects", device.Protects, ProtectionMembers);
         if (device.Isolates is { } isolation)
             json.WriteObject("isolates", isolation, IsolationMembers);

@@ -260,6 +260,9 @@ public sealed record NetlistDevice
 
     /// <summary>A stop that must stop everything, whatever feeds it.</summary>
     public bool Emergency { get; init; }
+
+    /// <summary>It stands for things in another panel: what these may do is free already, their failures with it.</summary>
+    public bool Elsewhere { get; init; }
     public IReadOnlyList<Protection> Protects { get; init; } = [];
     public Isolation? Isolates { get; init; }
     public IReadOnlyList<ShortOpening> OpensOnShort { get; init; } = [];

@@ -19,23 +19,24 @@ namespace Coldpath.Tests.Sites;
 /// </summary>
 public class CutAgainstWholeTests(ITestOutputHelper output)
 {
-    private const int Sites = 2;
+    /// <summary>In the last two a contact that welds elsewhere lets a control voltage in.</summary>
+    private static readonly int[] Seeds = [1, 2, 9, 15];
     private static readonly string[] Boards = ["L", "R", "D"];
 
     [Fact]
     public void A_part_by_itself_reaches_all_that_it_reaches_in_the_site()
     {
         var (asked, wider) = (0, new List<string>());
-        for (var seed = 1; seed <= Sites; seed++)
-            foreach (var (name, inSite, alone) in Answers(seed))
-            {
-                asked++;
-                alone.Search.Example(inSite, alone.States).Should().BeEmpty($"site {seed}: {name}");
-                if (inSite != alone.States)
-                    wider.Add($"site {seed}: {name}");
-            }
+        foreach (var seed in Seeds)
+        foreach (var (name, inSite, alone) in Answers(seed))
+        {
+            asked++;
+            alone.Search.Example(inSite, alone.States).Should().BeEmpty($"site {seed}: {name}");
+            if (inSite != alone.States)
+                wider.Add($"site {seed}: {name}");
+        }
         output.WriteLine(
-            $"{asked} sets of states compared on {Sites} sites, {wider.Count} wider in the part:"
+            $"{asked} sets of states compared on {Seeds.Length} sites, {wider.Count} wider in the part:"
         );
         foreach (var example in wider.Take(40))
             output.WriteLine(example);
@@ -59,10 +60,33 @@ public class CutAgainstWholeTests(ITestOutputHelper output)
             if (Environment.GetEnvironmentVariable("DUMP") is { } dump)
                 File.WriteAllText($"{dump}/{seed}-{part.Tag}.json", NetlistJson.ToText(alone, true));
             foreach (var failures in Chosen(alone, part, seed))
-            foreach (var answer in Compared(part, whole, alone, failures))
+            foreach (
+                var answer in Compared(
+                    part,
+                    whole,
+                    alone,
+                    [.. failures.Select(f => part.Prefix + f)],
+                    failures
+                )
+            )
+                yield return answer;
+            string[] letIn =
+            [
+                .. alone.AllFailures().Where(f => f.EndsWith(".let-in", StringComparison.Ordinal)),
+            ];
+            foreach (var weld in WeldsElsewhere(outlines, part, seed))
+            foreach (var answer in Compared(part, whole, alone, [weld], letIn))
                 yield return answer;
         }
     }
+
+    /// <summary>Contacts of other parts.</summary>
+    private static IEnumerable<string> WeldsElsewhere(Outlines outlines, SitePart part, int seed) =>
+        outlines
+            .Parts.Where(p => p != part && !Boards.Contains(p.Tag[..1]))
+            .SelectMany(p => p.Whole.AllFailures().Where(f => f.Contains(".weld")).Select(f => p.Prefix + f))
+            .OrderBy(f => (f + seed).Sum(c => c * 7919) % 101)
+            .Take(2);
 
     /// <summary>None, and five of the part's own.</summary>
     private static IEnumerable<string[]> Chosen(Netlist alone, SitePart part, int seed)
@@ -76,13 +100,14 @@ public class CutAgainstWholeTests(ITestOutputHelper output)
         SitePart part,
         Netlist whole,
         Netlist alone,
+        string[] failuresInSite,
         string[] failures
     )
     {
-        var big = new Projected(whole, [.. failures.Select(f => part.Prefix + f)], part.Prefix);
+        var big = new Projected(whole, failuresInSite, part.Prefix);
         var small = new Projected(alone, failures, "");
         var own = small.Names.Intersect(big.Names).ToHashSet();
-        var with = failures.Length > 0 ? " with a failure" : "";
+        var with = failuresInSite.Length > 0 ? $" with {string.Join(", ", failuresInSite)}" : "";
         yield return (
             $"states of {part.Tag}{with}",
             big.CopyTo(small, big.Reached(own), own),

@@ -11,7 +11,7 @@ namespace Coldpath.Trials.Sites;
 /// </summary>
 internal sealed class SiteGenerator
 {
-    private const int FeedersOfBoard = 10;
+    private const int FeedersOfBoard = 4;
 
     private readonly Dictionary<string, string> files = new(StringComparer.Ordinal);
     private readonly List<string> includes = [];

@@ -5,7 +5,9 @@ namespace Coldpath.Circuit.Conduction;
 
 /// <summary>
 /// Supplies whose voltages are joined so that they cannot all hold. Conductors of one supply are compared pair by
-/// pair; supplies that can come together are taken as a group, and each way its conductors may be joined is judged.
+/// pair; of synchronised supplies that can come together each way in which their conductors may be joined is judged;
+/// of others it is enough that they share a cycle. A block that only synchronised supplies share is the same block when all others are
+/// left out, and one with others in it is a short anyway: so the two parts are exact together.
 /// </summary>
 internal sealed class Shorts
 {
@@ -29,8 +31,12 @@ internal sealed class Shorts
             WithinSupply(supply);
             ThroughDiodes(supply);
         }
-        foreach (var group in Meeting())
+        var conductors = sources.Lasting.SelectMany(s => s).ToArray();
+        foreach (var synchronised in conductors.GroupBy(c => c.Supply.Group))
+        foreach (var group in Meeting(synchronised))
             Judge(group, 0, [], Diagram.True);
+        foreach (var group in Meeting(conductors).Where(AreMixed))
+            Mixed(new(mesh, group));
     }
 
     private DiagramTable Table => mesh.Table;
@@ -123,9 +129,9 @@ internal sealed class Shorts
     /// The conductors that may share a component with another, by supplies that some state may bring together. A
     /// supply with only one such conductor can be on no cycle.
     /// </summary>
-    private IEnumerable<Source[]> Meeting()
+    private IEnumerable<Source[]> Meeting(IEnumerable<Source> conductors)
     {
-        var left = sources.Lasting.SelectMany(s => s).ToList();
+        var left = conductors.ToList();
         int before;
         do
         {
@@ -145,6 +151,16 @@ internal sealed class Shorts
 
             bool Touches(Source a) => left.Exists(b => group.Contains(b.SupplyIndex) && !Meet(a, b).IsFalse);
         }
+    }
+
+    private static bool AreMixed(Source[] group) => group.Any(c => c.Supply.Group != group[0].Supply.Group);
+
+    private void Mixed(MixedCycles cycles)
+    {
+        foreach (var (supply, when) in cycles.Shorted())
+            Add(supply, when);
+        foreach (var (conductor, when) in cycles.Driving())
+            AddDriving(conductor, when);
     }
 
     /// <summary>

@@ -13,7 +13,7 @@ namespace Coldpath.Circuit.Sequence;
 public sealed class Behaviour
 {
     private readonly Constraints constraints;
-    private readonly ShortCircuits shorts;
+    private readonly Lazy<ShortCircuits> shorts;
     private readonly Sharpening solver;
     private readonly Behaviour? unjudged;
     private readonly Lazy<IReadOnlyList<Transition>> transitions;
@@ -42,20 +42,20 @@ public sealed class Behaviour
         : this(network, new Constraints(network.Netlist, network.States)) { }
 
     private Behaviour(Network network, Constraints constraints)
-        : this(network, constraints, new ShortCircuits(network.Netlist, network, constraints)) { }
+        : this(network, constraints, new(() => new ShortCircuits(network.Netlist, network, constraints))) { }
 
-    private Behaviour(Network network, Constraints constraints, ShortCircuits shorts)
+    private Behaviour(Network network, Constraints constraints, Lazy<ShortCircuits> shorts)
         : this(
             network,
             constraints,
             shorts,
-            new(() => new Transitions(network, constraints, shorts).Of(network.Netlist))
+            new(() => new Transitions(network, constraints, shorts.Value).Of(network.Netlist))
         ) { }
 
     private Behaviour(
         Network network,
         Constraints constraints,
-        ShortCircuits shorts,
+        Lazy<ShortCircuits> shorts,
         Lazy<IReadOnlyList<Transition>> transitions,
         Behaviour? unjudged = null
     )
@@ -123,10 +123,10 @@ public sealed class Behaviour
         Table.Meet(states, Reachable) && Table.Meet(states, SurelyReachable);
 
     /// <summary>States with a short.</summary>
-    public Diagram Shorted => shorts.Shorted;
+    public Diagram Shorted => shorts.Value.Shorted;
 
     /// <summary>Shorted states in which no short-circuit device is in the way.</summary>
-    public Diagram UnprotectedShort => shorts.Unprotected;
+    public Diagram UnprotectedShort => shorts.Value.Unprotected;
 
     /// <summary>Shorts that would stand for ever if no device opened.</summary>
     public Diagram LastingShort => Table.And(Shorted, Settling.Standing);

@@ -16,12 +16,47 @@ public static class VariableOrder
     public static IReadOnlyList<int> Of(Netlist netlist)
     {
         var groups = Groups(netlist);
-        int[] best = [.. Enumerable.Range(0, netlist.Variables.Count).Reverse()];
-        var least = Span(groups, best);
-        var order = best;
+        var best = Beginnings(groups, netlist.Variables.Count)
+            .Select(order => Drawn(groups, order))
+            .MinBy(order => Span(groups, order))!;
+        return EndsAtSupplies(netlist, best) ? best : [.. best.Reverse()];
+    }
+
+    private static IEnumerable<int[]> Beginnings(List<int[]> groups, int variables)
+    {
+        yield return [.. Enumerable.Range(0, variables).Reverse()];
+        yield return Followed(groups, variables);
+    }
+
+    private static int[] Followed(List<int[]> groups, int variables)
+    {
+        var of = groups
+            .SelectMany(g => g.Select(v => (Variable: v, Group: g)))
+            .OrderBy(g => g.Group.Length)
+            .ToLookup(p => p.Variable, p => p.Group);
+        var met = new List<int>();
+        var seen = new HashSet<int>();
+        foreach (var first in Enumerable.Range(0, variables).OrderBy(v => of[v].Sum(g => g.Length - 1)))
+            Visit(first);
+        return [.. met];
+
+        void Visit(int variable)
+        {
+            if (!seen.Add(variable))
+                return;
+            met.Add(variable);
+            foreach (var group in of[variable])
+            foreach (var next in group)
+                Visit(next);
+        }
+    }
+
+    private static int[] Drawn(List<int[]> groups, int[] order)
+    {
+        var (best, least) = (order, Span(groups, order));
         for (var round = 0; round < MostRounds; round++)
         {
-            var next = Drawn(groups, order);
+            var next = DrawnOnce(groups, order);
             if (next.SequenceEqual(order))
                 break;
             order = next;
@@ -29,7 +64,7 @@ public static class VariableOrder
             if (span < least)
                 (best, least) = (order, span);
         }
-        return EndsAtSupplies(netlist, best) ? best : [.. best.Reverse()];
+        return best;
     }
 
     /// <summary>The variables of the supplies, and of what hangs on their conductors, lie rather at the end.</summary>
@@ -60,6 +95,12 @@ public static class VariableOrder
             atNet[element.A].Add(variable);
             atNet[element.B].Add(variable);
         }
+        foreach (var supply in netlist.Supplies.Concat(netlist.Converters.Select(c => c.Output)))
+        foreach (var conductor in supply.Conductors.Where(c => c.Net != netlist.Earth))
+            atNet[conductor.Net]
+                .UnionWith(
+                    Named(supply.Present).Concat(Named(conductor.Present)).Select(name => indexes[name])
+                );
         var groups = atNet.Values.Select(set => set.ToArray()).ToList();
         for (var i = 0; i < netlist.Variables.Count; i++)
             foreach (var move in netlist.Variables[i].Moves)
@@ -101,18 +142,19 @@ public static class VariableOrder
             _ => [],
         };
 
-    private static int[] Drawn(List<int[]> groups, int[] order)
+    private static int[] DrawnOnce(List<int[]> groups, int[] order)
     {
         var places = Places(order);
         var sums = new double[order.Length];
-        var counts = new int[order.Length];
+        var counts = new double[order.Length];
         foreach (var group in groups)
         {
             var centre = group.Average(v => (double)places[v]);
+            var weight = 1.0 / (group.Length - 1);
             foreach (var variable in group)
             {
-                sums[variable] += centre;
-                counts[variable]++;
+                sums[variable] += weight * centre;
+                counts[variable] += weight;
             }
         }
         return
@@ -121,10 +163,10 @@ public static class VariableOrder
         ];
     }
 
-    private static long Span(List<int[]> groups, int[] order)
+    private static double Span(List<int[]> groups, int[] order)
     {
         var places = Places(order);
-        return groups.Sum(g => (long)g.Max(v => places[v]) - g.Min(v => places[v]));
+        return groups.Sum(g => (double)(g.Max(v => places[v]) - g.Min(v => places[v])) / (g.Length - 1));
     }
 
     private static int[] Places(int[] order)

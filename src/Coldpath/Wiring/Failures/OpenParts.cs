@@ -42,11 +42,15 @@ public sealed class OpenParts
         };
 
     /// <summary>Whatever is of a sort to open. Its name is the same whatever else may fail.</summary>
-    private static IEnumerable<OpenPart> Conducting(Netlist netlist) =>
-        netlist
+    private static IEnumerable<OpenPart> Conducting(Netlist netlist)
+    {
+        var elsewhere = netlist.DevicesElsewhere();
+        return netlist
             .Elements.Where(e => OpenPart.Verb(e.Type) is not null && e.Device.Length > 0)
+            .Where(e => !elsewhere.Contains(e.Device))
             .GroupBy(e => (e.Device, OpenPart.Verb(e.Type)!))
             .SelectMany(Named);
+    }
 
     private static IEnumerable<OpenPart> Named(IGrouping<(string Device, string Verb), Element> parts)
     {

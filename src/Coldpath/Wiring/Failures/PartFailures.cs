@@ -8,6 +8,7 @@ internal sealed class PartFailures
 {
     private readonly Netlist netlist;
     private readonly Func<string, bool> chosen;
+    private readonly HashSet<string> elsewhere;
 
     /// <summary>For a coil's element the failure that opens it.</summary>
     private readonly Dictionary<string, string> open = [];
@@ -16,6 +17,7 @@ internal sealed class PartFailures
     {
         this.netlist = netlist;
         this.chosen = chosen;
+        elsewhere = netlist.DevicesElsewhere();
     }
 
     /// <param name="netlist">The panel.</param>
@@ -43,6 +45,7 @@ internal sealed class PartFailures
     private IEnumerable<Variable> Failing(Variable variable) =>
         variable switch
         {
+            _ when elsewhere.Contains(variable.Device) => [variable],
             { Kind: VariableKind.Armature, Coil.Count: 2 } => Armature(variable),
             { Kind: VariableKind.Position, Momentary: true } => Sticking(
                 variable,
