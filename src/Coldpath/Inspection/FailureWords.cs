@@ -21,7 +21,7 @@ public static class FailureWords
         ["undischarged"] = "{0} keeps its charge",
         ["backfeeds"] = "the backfeed protection of {0} stays closed",
         ["defeated"] = "{0} is defeated",
-        ["let-in"] = "a contact in another panel welds, and {0} may come in",
+        ["let-in"] = "a contact welds elsewhere and lets in {0}",
     };
 
     /// <summary>Said of a pole or contact, whose marking follows the word, or of the whole device.</summary>

@@ -125,7 +125,22 @@ internal sealed class Arrivals(int homes)
         var first = strong
             .GroupBy(f => (f.Joint, f.Source.Sort, f.Conductor.Name, isOwn(f.Source)))
             .SelectMany(g => g.Where(f => f.Source == g.First().Source));
-        return first.Concat(OneForEachNet(loose));
+        return first
+            .Concat(OneForEachNet(loose))
+            .GroupBy(f => (f.Joint, f.Source, f.Conductor.Name, f.Grade))
+            .Select(AroundIsolators);
+    }
+
+    /// <summary>Where the ways have not one isolator in common none of them isolates.</summary>
+    private static Feed AroundIsolators(IEnumerable<Feed> same)
+    {
+        var first = same.First();
+        return same.All(f => f.Through.Isolator?.Tag == first.Through.Isolator?.Tag)
+            ? first
+            : first with
+            {
+                Through = first.Through with { Isolator = null },
+            };
     }
 
     /// <summary>Where the one arrives the other brings nothing new.</summary>

@@ -30,10 +30,7 @@ internal sealed record Outline(
             [.. all.SelectMany(o => o.Feeds)],
             Best(all.SelectMany(o => o.Ties)),
             [.. all.SelectMany(o => o.Power).Distinct()]
-        )
-        {
-            Welded = [.. all.SelectMany(o => o.Welded)],
-        };
+        );
     }
 
     public static IReadOnlyList<Tie> Best(IEnumerable<Tie> ties) =>

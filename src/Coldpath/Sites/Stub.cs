@@ -80,16 +80,21 @@ internal sealed class Stub
     /// <param name="source">As its own part describes it.</param>
     /// <param name="group">Sources of one group share their angle reference.</param>
     /// <param name="feeds">Where its conductors arrive, and how.</param>
-    /// <param name="welded">Only once a contact elsewhere has welded.</param>
-    public void Feed(Source source, string group, IReadOnlyList<Feed> feeds, bool welded = false)
+    /// <param name="weldedIn">Only once a contact has welded there, or beyond; null for always.</param>
+    public void Feed(Source source, string group, IReadOnlyList<Feed> feeds, string? weldedIn = null)
     {
         if (!supplies.Exists(s => s.Name == source.Name))
             AddSupply(source, group);
-        var given = welded ? LetIn(source.Name, source.Name) : Expression.True;
+        var given = LetIn(source.Name, source.Name, weldedIn);
         foreach (var arriving in feeds.Where(f => !f.IsLoose).GroupBy(f => f.Conductor.Name))
-            Arrive(source, [.. arriving], given);
+            Arrive(source, [.. arriving], given, ByWeld(weldedIn is not null));
         foreach (var feed in feeds.Where(f => f.IsLoose))
-            Arrive(source, feed, ThroughLoads(source.Name, netOf(feed.Joint), given));
+            Arrive(
+                source,
+                feed,
+                ThroughLoads(source.Name, netOf(feed.Joint), given),
+                ByWeld(weldedIn is not null)
+            );
     }
 
     private void AddSupply(Source source, string group)
@@ -111,8 +116,8 @@ internal sealed class Stub
     /// <summary>A source of the netlist itself that may come back from outside.</summary>
     /// <param name="feeds">Where its conductors arrive, and how.</param>
     /// <param name="netOfOwn">The netlist's net of a conductor, by the net it has where it is at home.</param>
-    /// <param name="welded">Only once a contact elsewhere has welded.</param>
-    public void Return(IEnumerable<Feed> feeds, Func<string, string> netOfOwn, bool welded = false)
+    /// <param name="weldedIn">Only once a contact has welded there, or beyond; null for always.</param>
+    public void Return(IEnumerable<Feed> feeds, Func<string, string> netOfOwn, string? weldedIn = null)
     {
         foreach (var feed in feeds)
         {
@@ -120,18 +125,20 @@ internal sealed class Stub
             if (from == to)
                 continue;
             var label = $"{feed.Source.Name} outside";
-            var given = welded ? LetIn(feed.Source.Name, label) : Expression.True;
+            var given = LetIn(feed.Source.Name, label, weldedIn);
             var closed = feed.IsLoose
                 ? ThroughLoads(label, to, given)
                 : FreeContact($"{label}.{from}-{to}", label, given);
-            Add($"{label}.{from}-{to}", label, from, to, feed.Grade, closed);
+            Add($"{label}.{from}-{to}{ByWeld(weldedIn is not null)}", label, from, to, feed.Grade, closed);
         }
     }
 
     /// <summary>A contact in another panel has welded: with that the source comes where it never does otherwise.</summary>
-    private VariableIs LetIn(string source, string device)
+    private Expression LetIn(string source, string device, string? weldedIn)
     {
-        var name = $"{source}.let-in";
+        if (weldedIn is null)
+            return Expression.True;
+        var name = $"{source} through {weldedIn}.let-in";
         if (!variables.Exists(v => v.Name == name))
             variables.Add(FailureVariable.Of(name, device, FailureClass.Contact, Expression.True));
         return new VariableIs(name, FailureVariable.Yes);
@@ -144,7 +151,9 @@ internal sealed class Stub
             [
                 .. elements
                     .Concat(guards.Elements)
-                    .Select(e => $"{e.Id} {e.Device} {e.A} {e.B} {e.Type} {e.Power} {e.Closed}"),
+                    .Select(e =>
+                        $"{e.Id} {e.Device} {e.A} {e.B} {e.Type} {e.Power} {string.Join(' ', Guards.Variables(e.Closed))}"
+                    ),
                 .. variables.Select(v => $"{v.Name} {v.Rest}"),
                 .. supplies.SelectMany(u =>
                     u.Conductors.Select(c =>
@@ -205,11 +214,13 @@ internal sealed class Stub
     /// <summary>What comes through loads to the terminals of one device comes to all of them or to none.</summary>
     private Expression ThroughLoads(string label, string net, Expression given)
     {
-        var name = $"{label} through loads at {DeviceOf(net)}{(given is Constant ? "" : " by a weld")}";
+        var name = $"{label} through loads at {DeviceOf(net)}{ByWeld(given is not Constant)}";
         return variables.Exists(v => v.Name == name)
             ? Expression.AllOf(given, new VariableIs(name, Closed))
             : FreeContact(name, label, given);
     }
+
+    private static string ByWeld(bool welded) => welded ? " by a weld" : "";
 
     private Expression FreeContact(string name, string device, Expression given) =>
         Expression.AllOf(given, new VariableIs(Free(name, device, Open, Closed, given).Name, Closed));
@@ -218,19 +229,19 @@ internal sealed class Stub
     /// Where a conductor may arrive at several nets, each arrival is a contact of its own. What isolates it and what
     /// clears a short on its way stands in between.
     /// </summary>
-    private void Arrive(Source source, IReadOnlyList<Feed> feeds, Expression given)
+    private void Arrive(Source source, IReadOnlyList<Feed> feeds, Expression given, string how)
     {
         foreach (var feed in feeds)
         {
             var name = $"{Guarded(source, feed)} at {netOf(feed.Joint)}";
-            Arrive(source, feed, feeds.Count > 1 ? FreeContact(name, source.Name, given) : given);
+            Arrive(source, feed, feeds.Count > 1 ? FreeContact(name, source.Name, given) : given, how);
         }
     }
 
-    private void Arrive(Source source, Feed feed, Expression closed)
+    private void Arrive(Source source, Feed feed, Expression closed, string how)
     {
         var from = Guarded(source, feed);
-        Add($"{from}-{netOf(feed.Joint)}", source.Name, from, netOf(feed.Joint), feed.Grade, closed);
+        Add($"{from}-{netOf(feed.Joint)}{how}", source.Name, from, netOf(feed.Joint), feed.Grade, closed);
     }
 
     private string Guarded(Source source, Feed feed)

@@ -38,11 +38,12 @@ internal sealed class Surroundings(
             stub.Return(feeds, homeOf(feeds.Key)!);
         foreach (var feeds in foreign.GroupBy(f => f.Source))
             stub.Feed(feeds.Key, GroupOf(feeds.Key, all), [.. feeds]);
-        foreach (var feeds in all.Welded.GroupBy(f => f.Source))
+        foreach (var (label, outline) in neighbours)
+        foreach (var feeds in outline.Welded.GroupBy(f => f.Source))
             if (homeOf(feeds.Key) is { } netOfOwn)
-                stub.Return(feeds, netOfOwn, welded: true);
+                stub.Return(feeds, netOfOwn, weldedIn: label);
             else
-                stub.Feed(feeds.Key, GroupOf(feeds.Key, all), [.. feeds], welded: true);
+                stub.Feed(feeds.Key, GroupOf(feeds.Key, all), [.. feeds], weldedIn: label);
         return stub;
     }
 

@@ -15,8 +15,37 @@ public static class Conditions
     {
         var failures = netlist.Variables.Where(v => v.Kind == VariableKind.Failure).ToList();
         var pinned = netlist.AtRest(failures.Select(v => v.Name));
-        return pinned with { Variables = [.. pinned.Variables.Where(v => v.Kind != VariableKind.Failure)] };
+        return (
+            pinned with
+            {
+                Variables = [.. pinned.Variables.Where(v => v.Kind != VariableKind.Failure)],
+            }
+        ).WithoutIdleElsewhere();
     }
+
+    /// <summary>Without what stands for other panels and can never move or conduct.</summary>
+    internal static Netlist WithoutIdleElsewhere(this Netlist netlist)
+    {
+        var elsewhere = netlist.DevicesElsewhere();
+        var idle = netlist
+            .Variables.Where(v => elsewhere.Contains(v.Device) && v.Moves.All(IsNever))
+            .Select(v => v.Name)
+            .ToHashSet();
+        var pinned = netlist.AtRest(idle);
+        return pinned with
+        {
+            Variables = [.. pinned.Variables.Where(v => !idle.Contains(v.Name))],
+            Elements =
+            [
+                .. pinned.Elements.Where(e =>
+                    !(elsewhere.Contains(e.Device) && e.Closed is Constant { Value: false })
+                ),
+            ],
+        };
+    }
+
+    private static bool IsNever(Move move) =>
+        move is { When: Constant { Value: false }, May: Constant { Value: false } };
 
     /// <summary>The netlist as if every stored source were empty: nothing charged, nothing turning.</summary>
     public static Netlist WithoutStores(this Netlist netlist) =>

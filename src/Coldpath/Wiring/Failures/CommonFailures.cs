@@ -40,10 +40,12 @@ public static class CommonFailures
         var never = own.Select(v => v.Name).ToHashSet();
         var pinned = netlist.AtRest(never);
         return With(
-            pinned with
-            {
-                Variables = [.. pinned.Variables.Where(v => !never.Contains(v.Name))],
-            },
+            (
+                pinned with
+                {
+                    Variables = [.. pinned.Variables.Where(v => !never.Contains(v.Name))],
+                }
+            ).WithoutIdleElsewhere(),
             failures.Contains
         );
     }
