@@ -87,7 +87,7 @@ internal sealed class Stub
             AddSupply(source, group);
         var given = LetIn(source.Name, source.Name, weldedIn);
         foreach (var arriving in feeds.Where(f => !f.IsLoose).GroupBy(f => f.Conductor.Name))
-            Arrive(source, [.. arriving], given, ByWeld(weldedIn is not null));
+            Arrive(source, [.. arriving], given, weldedIn);
         foreach (var feed in feeds.Where(f => f.IsLoose))
             Arrive(
                 source,
@@ -129,7 +129,8 @@ internal sealed class Stub
             var closed = feed.IsLoose
                 ? ThroughLoads(label, to, given)
                 : FreeContact($"{label}.{from}-{to}", label, given);
-            Add($"{label}.{from}-{to}{ByWeld(weldedIn is not null)}", label, from, to, feed.Grade, closed);
+            var id = $"{label}.{from}-{to}{How(feed, weldedIn)}";
+            Add(id, label, from, to, feed.Grade, closed);
         }
     }
 
@@ -222,6 +223,9 @@ internal sealed class Stub
 
     private static string ByWeld(bool welded) => welded ? " by a weld" : "";
 
+    private static string How(Feed feed, string? weldedIn) =>
+        $"{(feed.IsLoose ? " through loads" : "")}{ByWeld(weldedIn is not null)}";
+
     private Expression FreeContact(string name, string device, Expression given) =>
         Expression.AllOf(given, new VariableIs(Free(name, device, Open, Closed, given).Name, Closed));
 
@@ -229,19 +233,20 @@ internal sealed class Stub
     /// Where a conductor may arrive at several nets, each arrival is a contact of its own. What isolates it and what
     /// clears a short on its way stands in between.
     /// </summary>
-    private void Arrive(Source source, IReadOnlyList<Feed> feeds, Expression given, string how)
+    private void Arrive(Source source, IReadOnlyList<Feed> feeds, Expression given, string? weldedIn)
     {
         foreach (var feed in feeds)
         {
             var name = $"{Guarded(source, feed)} at {netOf(feed.Joint)}";
-            Arrive(source, feed, feeds.Count > 1 ? FreeContact(name, source.Name, given) : given, how);
+            Arrive(source, feed, feeds.Count > 1 ? FreeContact(name, source.Name, given) : given, weldedIn);
         }
     }
 
-    private void Arrive(Source source, Feed feed, Expression closed, string how)
+    private void Arrive(Source source, Feed feed, Expression closed, string? weldedIn)
     {
         var from = Guarded(source, feed);
-        Add($"{from}-{netOf(feed.Joint)}{how}", source.Name, from, netOf(feed.Joint), feed.Grade, closed);
+        var to = netOf(feed.Joint);
+        Add($"{from}-{to}{How(feed, weldedIn)}", source.Name, from, to, feed.Grade, closed);
     }
 
     private string Guarded(Source source, Feed feed)
