@@ -31,7 +31,8 @@ public static class MainIsolators
             .SelectMany(s => s.Nets)
             .ToHashSet();
         return evidence.Devices.Isolators.Where(d =>
-            d.Isolates!.Variable is not null
+            !d.Elsewhere
+            && d.Isolates!.Variable is not null
             && d.Isolates.Elements.Select(evidence.Devices.Element)
                 .Any(e => sources.Contains(e.A) || sources.Contains(e.B))
         );
