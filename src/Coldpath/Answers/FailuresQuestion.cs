@@ -11,6 +11,7 @@ public sealed class FailuresQuestion(Evidence evidence)
 {
     /// <summary>How many combinations are told with their stories.</summary>
     private const int Told = 20;
+    private const string CutShort = "the search was cut short: other failures may suffice as well";
 
     /// <param name="asked">The panel's last line: what must not be; null asks for all failures one by one.</param>
     /// <param name="sentence">The condition or the line as written.</param>
@@ -39,11 +40,7 @@ public sealed class FailuresQuestion(Evidence evidence)
         }
         catch (Exception cut) when (cut is DiagramLimitException or OperationCanceledException)
         {
-            return answer with
-            {
-                Complete = false,
-                Incomplete = ["the search was cut short: other failures may suffice as well"],
-            };
+            return answer with { Complete = false, Incomplete = [CutShort] };
         }
     }
 
@@ -55,38 +52,72 @@ public sealed class FailuresQuestion(Evidence evidence)
             ]
             : [];
 
+    /// <summary>What is found is told even where the search of the rest, or of a story, is cut short.</summary>
     private FailuresAnswer Searched(FailuresAnswer answer, Intent asked)
     {
-        var open = FailureSet.Minimal(evidence.Failing(answer.Most).SelectMany(part => Sets(part, asked)));
-        var found = FailureSet.Minimal(open.SelectMany(set => set.Uncertain ? Judged(set, asked) : [set]));
-        var sets = found.Take(Told).Select(Combined).ToArray();
+        var open = new List<FailureSet>();
+        var whole = IsWhole(() =>
+        {
+            foreach (var part in evidence.Failing(answer.Most))
+                open.AddRange(Sets(part, asked));
+        });
+        var found = FailureSet.Minimal(
+            FailureSet.Minimal(open).SelectMany(set => set.Uncertain ? Judged(set, asked) : [set])
+        );
+        var sets = new List<Combination>();
+        whole &= found.Take(Told).All(set => IsWhole(() => sets.Add(Combined(set))));
+        sets.AddRange(found.Take(Told).Skip(sets.Count).Select(Untold));
         var named = sets.SelectMany(s => s.Failures).ToHashSet();
+        var failures = new List<FailureTold>();
+        whole &= evidence.AllFailures.Where(named.Contains).All(f => IsWhole(() => failures.Add(Failure(f))));
         return answer with
         {
-            Complete = sets.All(s => !s.Uncertain),
+            Complete = whole && sets.All(s => !s.Uncertain),
             Count = found.Count,
             Sets = sets,
-            Failures = [.. evidence.AllFailures.Where(named.Contains).Select(Failure)],
+            Failures = failures,
             Incomplete =
             [
-                .. sets.Where(s => s.Uncertain)
-                    .Select(s =>
-                        $"whether {Evidence.List(s.Failures, "no failure")} suffices rests on a coil whose pull-in is uncertain: take it that it does"
-                    ),
+                .. whole ? [] : (string[])[CutShort],
+                .. sets.Where(s => s.Uncertain).Select(Doubt),
             ],
         };
+    }
+
+    private static string Doubt(Combination set) =>
+        $"whether {Evidence.List(set.Failures, "no failure")} suffices rests on a coil whose pull-in is uncertain: take it that it does";
+
+    /// <summary>False when there was no room or time to do it.</summary>
+    private static bool IsWhole(Action search)
+    {
+        try
+        {
+            search();
+            return true;
+        }
+        catch (Exception cut) when (cut is DiagramLimitException or OperationCanceledException)
+        {
+            return false;
+        }
     }
 
     /// <summary>Of the line as this search has it, with no other failures in it than its own.</summary>
     private static IReadOnlyList<FailureSet> Sets(Behaviour part, Intent asked) =>
         Hazard.Sets(part, part.Netlist.Intents[^1] with { Settled = asked.Settled });
 
-    /// <summary>What only an uncertain coil brings about is put to the solver.</summary>
-    private IReadOnlyList<FailureSet> Judged(FailureSet set, Intent asked) =>
-        Sets(evidence.Judged([.. set.Members.Select(m => m.Name)]), asked);
+    /// <summary>What only an uncertain coil brings about is put to the solver; without room for that it stays uncertain.</summary>
+    private IReadOnlyList<FailureSet> Judged(FailureSet set, Intent asked)
+    {
+        IReadOnlyList<FailureSet> judged = [set];
+        IsWhole(() => judged = Sets(evidence.Judged([.. set.Members.Select(m => m.Name)]), asked));
+        return judged;
+    }
 
     private static Combination Combined(FailureSet set) =>
         new([.. set.Members.Select(m => m.Name)], Narration.Tell(set.Story), set.Uncertain);
+
+    private static Combination Untold(FailureSet set) =>
+        new([.. set.Members.Select(m => m.Name)], [], set.Uncertain);
 
     private FailureTold Failure(string name)
     {

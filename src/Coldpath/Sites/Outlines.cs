@@ -131,6 +131,6 @@ internal sealed class Outlines
         var ties = others
             .SelectMany(o => o.Ties)
             .Select(t => new Link(part.Nets[t.A], part.Nets[t.B], t.Grade));
-        return new PartOutline(part, to, new Ways(part.Spread.With(ties), welded), arrivals).Of(others);
+        return new PartOutline(part, to, new BestWays(part.Spread.With(ties), welded), arrivals).Of(others);
     }
 }

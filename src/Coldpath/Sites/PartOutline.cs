@@ -6,7 +6,7 @@ namespace Coldpath.Sites;
 /// <summary>What one part can do to one bundle's nets.</summary>
 /// <param name="ways">In the part, and through what stands behind its other bundles.</param>
 /// <param name="kept">What has to be passed on.</param>
-internal sealed class PartOutline(SitePart part, Bundle to, Ways ways, Arrivals kept)
+internal sealed class PartOutline(SitePart part, Bundle to, BestWays ways, Arrivals kept)
 {
     private readonly Dictionary<(string, Grade, string, string), Passage> passages = [];
 

@@ -6,8 +6,8 @@ namespace Coldpath.Circuit.Conduction;
 /// <summary>
 /// Supplies whose voltages are joined so that they cannot all hold. Conductors of one supply are compared pair by
 /// pair; of synchronised supplies that can come together each way in which their conductors may be joined is judged;
-/// of others it is enough that they share a cycle. A block that only synchronised supplies share is the same block when all others are
-/// left out, and one with others in it is a short anyway: so the two parts are exact together.
+/// of others it is enough that they share a cycle. A block that only synchronised supplies share is the same block
+/// when all others are left out, and one with others in it is a short anyway: so the parts are exact together.
 /// </summary>
 internal sealed class Shorts
 {

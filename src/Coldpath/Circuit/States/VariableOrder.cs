@@ -4,8 +4,8 @@ namespace Coldpath.Circuit.States;
 
 /// <summary>
 /// The order of variables in the diagrams: those that meet at a net or in a move's condition come close together
-/// (the FORCE heuristic: each variable moves to the mean place of the groups it belongs to, until the total span
-/// of the groups falls no more), and those next to the supplies come last. Nearly every condition ends in "and the
+/// (the FORCE heuristic: each variable moves to the mean place of the groups it belongs to, small groups counting for
+/// more, until the total span of the groups falls no more), and those next to the supplies come last. Nearly every condition ends in "and the
 /// panel is fed", and an ending is shared where a beginning is not: the other way round takes 2.4 times the nodes on
 /// the sample panels.
 /// </summary>
@@ -22,12 +22,17 @@ public static class VariableOrder
         return EndsAtSupplies(netlist, best) ? best : [.. best.Reverse()];
     }
 
+    /// <summary>
+    /// Orders to begin with; the heuristic stays near the one it is given. In one that follows the circuit, parts that hang on
+    /// the rest by little stay together: a board with ten feeders takes an eighteenth of the nodes so.
+    /// </summary>
     private static IEnumerable<int[]> Beginnings(List<int[]> groups, int variables)
     {
         yield return [.. Enumerable.Range(0, variables).Reverse()];
         yield return Followed(groups, variables);
     }
 
+    /// <summary>From the variable that meets fewest others on, always through the smallest group first.</summary>
     private static int[] Followed(List<int[]> groups, int variables)
     {
         var of = groups
@@ -36,21 +41,29 @@ public static class VariableOrder
             .ToLookup(p => p.Variable, p => p.Group);
         var met = new List<int>();
         var seen = new HashSet<int>();
+        var begun = new HashSet<int[]>();
+        var open = new Stack<IEnumerator<int>>();
         foreach (var first in Enumerable.Range(0, variables).OrderBy(v => of[v].Sum(g => g.Length - 1)))
-            Visit(first);
+        {
+            Meet(first);
+            while (open.TryPeek(out var others))
+                if (others.MoveNext())
+                    Meet(others.Current);
+                else
+                    open.Pop();
+        }
         return [.. met];
 
-        void Visit(int variable)
+        void Meet(int variable)
         {
             if (!seen.Add(variable))
                 return;
             met.Add(variable);
-            foreach (var group in of[variable])
-            foreach (var next in group)
-                Visit(next);
+            open.Push(of[variable].Where(begun.Add).SelectMany(group => group).GetEnumerator());
         }
     }
 
+    /// <summary>The best of the orders that the heuristic passes from this one on, this one included.</summary>
     private static int[] Drawn(List<int[]> groups, int[] order)
     {
         var (best, least) = (order, Span(groups, order));

@@ -5,7 +5,7 @@ namespace Coldpath.Sites;
 /// <summary>The best way from one net of a part to another, with what stands behind the part's other bundles.</summary>
 /// <param name="spread">In the part, and through what stands behind its other bundles.</param>
 /// <param name="welded">Contacts may weld: a way may pass what is never closed together.</param>
-internal sealed class Ways(Spread spread, bool welded)
+internal sealed class BestWays(Spread spread, bool welded)
 {
     /// <summary>Beyond so many a way is taken as possible.</summary>
     private const int MostVariables = 10;
