@@ -11,6 +11,8 @@ internal sealed class Stub
 {
     private const string Open = "open";
     private const string Closed = "closed";
+    private const string NotThere = "not there";
+    private const string There = "there";
 
     private readonly Func<string, string> netOf;
     private readonly StubGuards guards;
@@ -215,9 +217,9 @@ internal sealed class Stub
     /// <summary>What comes through loads to the terminals of one device comes to all of them or to none.</summary>
     private Expression ThroughLoads(string label, string net, Expression given)
     {
-        var name = $"{label} through loads at {DeviceOf(net)}{ByWeld(given is not Constant)}";
+        var name = $"{label}.through loads at {DeviceOf(net)}{ByWeld(given is not Constant)}";
         return variables.Exists(v => v.Name == name)
-            ? Expression.AllOf(given, new VariableIs(name, Closed))
+            ? Expression.AllOf(given, new VariableIs(name, There))
             : FreeContact(name, label, given);
     }
 
@@ -227,7 +229,7 @@ internal sealed class Stub
         $"{(feed.IsLoose ? " through loads" : "")}{ByWeld(weldedIn is not null)}";
 
     private Expression FreeContact(string name, string device, Expression given) =>
-        Expression.AllOf(given, new VariableIs(Free(name, device, Open, Closed, given).Name, Closed));
+        Expression.AllOf(given, new VariableIs(Free(name, device, NotThere, There, given).Name, There));
 
     /// <summary>
     /// Where a conductor may arrive at several nets, each arrival is a contact of its own. What isolates it and what
@@ -237,7 +239,8 @@ internal sealed class Stub
     {
         foreach (var feed in feeds)
         {
-            var name = $"{Guarded(source, feed)} at {netOf(feed.Joint)}";
+            var behind = feed.Through.Isolator is { } isolator ? $" behind {isolator.Tag}" : "";
+            var name = $"{source.Name}.{feed.Conductor.Name} at {netOf(feed.Joint)}{behind}";
             Arrive(source, feed, feeds.Count > 1 ? FreeContact(name, source.Name, given) : given, weldedIn);
         }
     }
