@@ -30,7 +30,8 @@ public class ProcessTests
     [Fact]
     public async Task An_interrupt_ends_it_with_3_and_no_trace()
     {
-        using var process = Start("check", "-");
+        // What starts the tests may have left the signal ignored, and children inherit that.
+        using var process = Start("env", ["--default-signal=INT", "dotnet", Program, "check", "-"]);
         await Listens(process.Id);
         using var kill = Process.Start("kill", ["-INT", $"{process.Id}"]);
         var complaint = await process.StandardError.ReadToEndAsync();
